@@ -1,1 +1,20 @@
-//! x
+//! What is true in Frond.
+//!
+//! The core knows no foreign interface, no screen toolkit, no ambient clock, zone or randomness:
+//! the moment comes in as a value ([`moment::Moment`]); files, random bytes and key keeping come in
+//! through small traits (`ports`). Every room is named by what it decides.
+#![cfg_attr(
+    test,
+    allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        reason = "tests may fail loudly"
+    )
+)]
+
+pub mod diary;
+pub mod moment;
+pub mod programme;
+pub mod progression;
+pub mod safety;

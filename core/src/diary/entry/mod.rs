@@ -1,0 +1,44 @@
+//! Decides what may stand in a diary. One entry is one immutable line; what was wrong is put right by
+//! a further line. Leaves to [`crate::progression`] what entries mean together, and to the store how
+//! they lie on disk.
+//!
+//! An entry is written as JSON, the same in the sealed journal and in the plain JSON-lines form that the
+//! command line reads, so that a diary opens for as long as JSON can be read.
+
+mod content;
+mod id;
+mod session;
+
+pub use content::{
+    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, SignNoted,
+    Why,
+};
+pub use id::{EntryId, SignKey};
+pub use session::{Answer, Ended, Ratings, Reason, Session, UsedPart};
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::moment::{Stamp, Uptime};
+
+/// The place of an entry in the journal, counted from 1. Never a clock (rule sentence T1).
+pub type Place = u64;
+
+/// One line of the diary.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// Its identity, independent of its place. It is the id of the request that wrote it, so that asking
+    /// twice cannot write twice.
+    pub id: EntryId,
+    /// When it was written.
+    pub written: Stamp,
+    /// When what it tells began; the same as `written` unless told later. For a correction: the
+    /// corrected time.
+    pub happened: Stamp,
+    /// The device's running time at writing, where known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub uptime: Option<Uptime>,
+    /// What it tells.
+    pub what: Content,
+}

@@ -1,0 +1,4 @@
+//! Decides what a diary is: what may be written in it ([`entry`]) and how it is kept on disk. Leaves to
+//! [`crate::progression`] what follows from it.
+
+pub mod entry;

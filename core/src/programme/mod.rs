@@ -1,0 +1,7 @@
+//! Decides what a programme is: what the clinician prescribed, how it is written down and read back,
+//! and whether it is written correctly. Leaves to [`crate::progression`] what the rule says about a
+//! diary. Start at [`plan::Programme`].
+
+pub mod plan;
+pub mod rule;
+pub mod values;
