@@ -1,0 +1,20 @@
+//! Signs, their tiers, and what a person is told.
+//!
+//! This room decides how grave a reported sign is, what the screen then says and in which order,
+//! when the questions are asked, and which general cautions hold. It leaves to the rule engine what
+//! an open sign does to a suggestion, to the diary how a sign is kept and closed, and to the shells
+//! how a screen looks and how the telephone is opened.
+//!
+//! Start reading at [`Sign`]. `HAZARDS.md`, beside this file, is the hazard log.
+
+mod sign;
+mod source;
+mod stricter;
+mod tier;
+
+pub use sign::{Sign, SignGroup};
+pub use source::{Mark, Source};
+pub use stricter::{
+    StricterError, StricterSign, check_stricter, spotting_note_source, tier_in_force,
+};
+pub use tier::Tier;
