@@ -7,12 +7,27 @@
 //!
 //! Start reading at [`Sign`]. `HAZARDS.md`, beside this file, is the hazard log.
 
+mod call;
+mod care;
+mod contacts;
+mod group;
+mod screening;
 mod sign;
 mod source;
 mod stricter;
 mod tier;
 
-pub use sign::{Sign, SignGroup};
+pub use call::{Call, Line, LineKind, StopAndCall, nobody_told};
+pub use care::{
+    AFTER_DISTRESS, BreathCaution, Calming, CareNote, HoldCondition, grounding, grounding_source,
+    holds_allowed,
+};
+pub use contacts::{Contacts, Dial, dialable};
+pub use group::SignGroup;
+pub use screening::{
+    AfterAnythingNew, Answer, AnythingNew, Asked, FullList, Plan, Screening, Unanswered, Why,
+};
+pub use sign::Sign;
 pub use source::{Mark, Source};
 pub use stricter::{
     StricterError, StricterSign, check_stricter, spotting_note_source, tier_in_force,

@@ -91,7 +91,7 @@ sign-blood-in-urine-say = blood in my urine
 sign-new-pain-passing-urine-ask = Does it newly hurt to pass urine?
 sign-new-pain-passing-urine-say = new pain when I pass urine
 sign-pregnancy-ask = Are you pregnant, or could you be?
-sign-pregnancy-say = that I am pregnant or could be
+sign-pregnancy-say = being pregnant, or perhaps pregnant
 sign-recent-birth-or-stitches-ask = Have you had a baby or stitches recently?
 sign-recent-birth-or-stitches-say = a recent birth or stitches
 sign-recent-pelvic-surgery-ask = Have you had an operation in your pelvis recently, and has your surgeon not yet said that you may practise?
@@ -113,3 +113,99 @@ sign-pessary-say = a pessary
 sign-allergy-to-material-ask = Are you allergic to what your trainer is made of, or to your lubricant?
 sign-allergy-to-material-say = an allergy to the trainer or the lubricant
 sign-a-caution-say = a caution that is still open
+
+## Stop and call. The lines stand in the order in which they are shown.
+
+call-emergency = Please call { $number } now. It is the emergency number in { $country }.
+call-emergency-elsewhere = In another country, call the emergency number there.
+call-emergency-unknown = Please call the emergency number now, the one for the country you are in.
+call-emergency-not-guessed = Frond does not know that number and does not guess it. If you do not know it either, ask someone near you.
+
+call-stop-now = Stop now. If a trainer is inside, let it come out slowly. Never pull hard.
+call-pause-now = Please leave trainers for now. If one is inside, let it come out slowly. Never pull hard.
+call-leave-it = If it does not come out easily, leave it where it is, and say so on the telephone.
+call-somewhere-safe = If you can, go to a place where you feel safe, or to someone you trust.
+call-eyes-open = Keep your eyes open. Feel your feet on the floor and look around you. Take all the time you need.
+
+call-no-answer-emergency = If you cannot get through, call again, or ask someone near you to call.
+call-today = Please speak with someone today, even if the clinic is closed.
+call-clinician = Please speak with { $clinician } before you use a trainer again: { $contact }. Hours: { $hours }.
+call-clinician-after = Once you have help, let { $clinician } know too: { $contact }. Hours: { $hours }.
+call-out-of-hours = Outside these hours: { $line }
+call-nobody-answers = If nobody answers: { $advice }
+call-nobody-answers-unsaid = If nobody answers, use the line for outside these hours.
+call-if-worse = If it gets worse or cannot wait, call { $number }. It is the emergency number in { $country }. In another country, call the emergency number there.
+call-own-doctor = Please speak with your own doctor before you use a trainer again. If you are pregnant or have just had a baby, you can also call your midwife.
+call-own-doctor-after = Once you have help, let your own doctor or your midwife know too.
+call-if-worse-unknown = If nobody answers and it gets worse or cannot wait, call the emergency number of the country you are in. Frond does not know that number and does not guess it.
+
+call-dial-emergency = Call { $number } ({ $country })
+call-dial-clinician = Call { $clinician }: { $number }
+call-dial-out-of-hours = Outside hours: { $number }
+
+call-read-emergency = You can read this out: “I need help now. This is what I noticed: { $signs }. I noticed it { $when }.”
+call-read-emergency-undated = You can read this out: “I need help now. This is what I noticed: { $signs }.”
+call-read-stop = You can read this out: “I follow a home programme for my pelvic floor. I stopped because of this: { $signs }. I noticed it { $when }.”
+call-read-stop-undated = You can read this out: “I follow a home programme for my pelvic floor. I stopped because of this: { $signs }.”
+call-read-ask = You can read this out: “I follow a home programme for my pelvic floor. I would like to ask before I go on, because of this: { $signs }. I noticed it { $when }.”
+call-read-ask-undated = You can read this out: “I follow a home programme for my pelvic floor. I would like to ask before I go on, because of this: { $signs }.”
+call-read-pause = You can read this out: “I follow a home programme for my pelvic floor. My plan says that it is time to talk before I go on.”
+
+call-nobody-told = Nobody has been told. Frond sends nothing.
+
+call-nothing-continues = There is nothing to practise now. Getting help comes first.
+call-breathing-continues = Trainers wait for now. Quiet breathing, without holding your breath, is fine if it feels good to you. So is writing in your diary.
+call-grounding-continues = Trainers wait for now. Breathing can wait too. Once you feel steady, quiet breathing without holding your breath is there if you want it.
+call-noted = Your plan says that a few spots of blood may be noted, and that you may go on. If it is more than a few spots, please stop and report it as bleeding.
+
+call-right-to-stop = You did right to stop.
+call-right-to-ask = You did right to ask first.
+call-right-to-say = You did right to say so.
+call-pause-is-planned = This pause is a part of your plan. You have done nothing wrong.
+
+call-later = Later, when you have spoken with someone, choose “I spoke with …”. Until then trainers wait.
+
+## When the questions are asked, and the answers.
+
+group-ask = Is any of these so for you?
+not-sure-counts = If you are not sure, say “not sure”. It counts as yes, and that is fine.
+answer-yes = Yes
+answer-no = No
+answer-not-sure = Not sure
+
+anything-new-ask = Anything new since last time?
+anything-new-nothing = Nothing new
+anything-new-something = Something
+anything-new-not-today = Not today
+anything-new-not-today-said = That is fine. You do not need a reason.
+
+screening-new-programme = Before you begin with this plan, a few questions about your health.
+screening-new-revision = Your plan has changed. A few questions about your health before you go on.
+screening-gap = Welcome back. A few questions about your health before you go on.
+screening-interval = Your plan asks these questions from time to time.
+
+## General care.
+
+care-lubricant = Use a lubricant made with water. Do not use petroleum jelly, or anything made with oil.
+care-washing = Wash the trainer with warm water and soap, rinse it well, and dry it.
+care-smooth-surface = Before you use it, feel that the surface is smooth. If it is cracked or rough, do not use it.
+care-personal-use = Your trainers are for you alone. Do not share them.
+
+## Breathing.
+
+breath-over-breathing = If you feel light-headed or tingly, or your heart races, stop and breathe as you normally do.
+breath-holds = Do not hold your breath if you are or may be pregnant, or if you have high blood pressure or trouble with your heart or lungs. Ask your clinician about it.
+hold-pregnancy-ask = Are you pregnant, or could you be?
+hold-high-blood-pressure-ask = Do you have high blood pressure?
+hold-heart-trouble-ask = Do you have trouble with your heart?
+hold-lung-trouble-ask = Do you have trouble with your lungs?
+
+## Grounding, with open eyes, before any breathing.
+
+grounding-stopped = You have stopped. Nothing more is asked of you now.
+grounding-eyes = Keep your eyes open.
+grounding-feet = Feel your feet, or whatever holds you up.
+grounding-see = Look around slowly. Name a few things that you can see.
+grounding-hear = Listen. Name a sound or two.
+grounding-touch = Touch something near you. Is it warm or cool, rough or smooth?
+grounding-time = Take all the time you need. The questions can wait.
