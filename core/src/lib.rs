@@ -18,3 +18,4 @@ pub mod moment;
 pub mod programme;
 pub mod progression;
 pub mod safety;
+pub mod words;

@@ -1,0 +1,1 @@
+# Words that several rooms share: yes, no, back, units, days.

@@ -1,0 +1,1 @@
+# The ladder: steps, sizes, positions.

@@ -1,0 +1,23 @@
+//! English, the language Frond is developed in.
+//!
+//! Its safety text has **not** been reviewed by a licensed clinician. Until it has, no release can
+//! be built.
+
+use super::language::{Direction, Language, Review};
+
+pub(in crate::words) const LANGUAGE: Language = Language {
+    tag: "en",
+    name: "English",
+    direction: Direction::LeftToRight,
+    safety_text: Review::NotYet,
+    files: FILES,
+};
+
+const FILES: &[(&str, &str)] = &[
+    ("common.ftl", include_str!("common.ftl")),
+    ("safety.ftl", include_str!("safety.ftl")),
+    ("today.ftl", include_str!("today.ftl")),
+    ("session.ftl", include_str!("session.ftl")),
+    ("ladder.ftl", include_str!("ladder.ftl")),
+    ("suggestion.ftl", include_str!("suggestion.ftl")),
+];

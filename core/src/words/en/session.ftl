@@ -1,0 +1,1 @@
+# A session: before, during, after.

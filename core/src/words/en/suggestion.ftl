@@ -1,0 +1,1 @@
+# The suggestion, its criteria and why.

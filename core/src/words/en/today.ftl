@@ -1,0 +1,1 @@
+# What today asks.

@@ -1,0 +1,92 @@
+//! What is known about a language, and the gate that keeps unreviewed safety text out of a release.
+//!
+//! A caution that is translated wrongly can do harm, so a release offers a language only when a
+//! licensed clinician who reads it has signed off its safety text. The sign-off is tied to the
+//! exact text by its hash: changing one word of it opens the question again.
+
+use sha2::{Digest, Sha256};
+
+use super::en;
+
+/// Every language in the source, English first because the others fall back to it.
+pub(super) const ALL: &[&Language] = &[&en::LANGUAGE];
+
+// With the feature `release`, a build without a reviewed English text fails here.
+#[cfg(feature = "release")]
+const _: () = assert!(
+    matches!(en::LANGUAGE.safety_text, Review::Reviewed { .. }),
+    "a release needs English safety text that a licensed clinician has reviewed"
+);
+
+/// One language and its messages.
+#[derive(Debug)]
+pub struct Language {
+    /// BCP 47 tag, for example `en`.
+    pub tag: &'static str,
+    /// The language's name in itself.
+    pub name: &'static str,
+    /// The direction its script runs.
+    pub direction: Direction,
+    /// Whether a clinician has signed off the safety text.
+    pub safety_text: Review,
+    /// File name and content of each Fluent file.
+    pub files: &'static [(&'static str, &'static str)],
+}
+
+/// The direction a script runs on the line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Direction {
+    /// As in English.
+    LeftToRight,
+    /// As in Arabic or Hebrew.
+    RightToLeft,
+}
+
+/// The state of the sign-off of a language's safety text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Review {
+    /// Nobody licensed has signed it off.
+    NotYet,
+    /// Signed off by a licensed clinician.
+    Reviewed {
+        /// Name and licence of the reviewer.
+        by: &'static str,
+        /// The day, as `2026-01-31`.
+        on: &'static str,
+        /// SHA-256, in lower-case hex, of the `safety.ftl` that was read.
+        sha256: &'static str,
+    },
+}
+
+impl Language {
+    /// Whether the safety text, exactly as it stands in this build, has been signed off.
+    pub fn safety_text_reviewed(&self) -> bool {
+        match self.safety_text {
+            Review::NotYet => false,
+            Review::Reviewed { by, on, sha256 } => {
+                !by.trim().is_empty()
+                    && on.parse::<chrono::NaiveDate>().is_ok()
+                    && self.safety_text_hash().is_some_and(|now| now == sha256)
+            }
+        }
+    }
+
+    /// SHA-256 of `safety.ftl` in lower-case hex, the value a reviewer signs; none without the file.
+    pub fn safety_text_hash(&self) -> Option<String> {
+        let (_, text) = self.files.iter().find(|(name, _)| *name == "safety.ftl")?;
+        Some(data_encoding::HEXLOWER.encode(&Sha256::digest(text.as_bytes())))
+    }
+}
+
+pub(super) fn offered(all: &[&'static Language], release: bool) -> Vec<&'static Language> {
+    all.iter().copied().filter(|one| !release || one.safety_text_reviewed()).collect()
+}
+
+/// The same tag, otherwise the same language without script and region.
+pub(super) fn nearest(tag: &str, offered: Vec<&'static Language>) -> Option<&'static Language> {
+    // Phones write `en_GB` in places; the library reads both.
+    let asked: unic_langid::LanguageIdentifier = tag.trim().parse().ok()?;
+    let exact = offered.iter().find(|one| one.tag.eq_ignore_ascii_case(&asked.to_string()));
+    let same = || offered.iter().find(|one| one.tag.eq_ignore_ascii_case(asked.language.as_str()));
+    exact.or_else(same).copied()
+}
