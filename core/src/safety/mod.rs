@@ -15,6 +15,8 @@ mod screening;
 mod sign;
 mod source;
 mod stricter;
+#[cfg(test)]
+mod tests;
 mod tier;
 
 pub use call::{Call, Line, LineKind, StopAndCall, nobody_told};

@@ -40,12 +40,12 @@ sign-pregnancy-severe-pain-ask = Could you be pregnant, and is there very bad pa
 sign-pregnancy-severe-pain-say = very bad pain low in my belly or at the tip of my shoulder, and I could be pregnant
 sign-pregnancy-bleeding-with-pain-ask = Could you be pregnant, and are you bleeding and have pain or feel faint?
 sign-pregnancy-bleeding-with-pain-say = bleeding with pain or feeling faint, and I could be pregnant
-sign-after-birth-headache-or-vision-ask = Have you had a baby in the last weeks, and do you have a very bad headache or a change in how you see?
-sign-after-birth-headache-or-vision-say = a very bad headache or a change in how I see, and I have had a baby in the last weeks
-sign-after-birth-soaking-pad-ask = Have you had a baby in the last weeks, and does bleeding soak a pad within an hour?
-sign-after-birth-soaking-pad-say = bleeding that soaks a pad within an hour, and I have had a baby in the last weeks
-sign-after-birth-large-clots-ask = Have you had a baby in the last weeks, and are you passing large clots of blood?
-sign-after-birth-large-clots-say = large clots of blood, and I have had a baby in the last weeks
+sign-after-birth-headache-or-vision-ask = Have you had a baby recently, and do you have a very bad headache or a change in how you see?
+sign-after-birth-headache-or-vision-say = a very bad headache or a change in how I see, and I have had a baby recently
+sign-after-birth-soaking-pad-ask = Have you had a baby recently, and does bleeding soak a pad within an hour?
+sign-after-birth-soaking-pad-say = bleeding that soaks a pad within an hour, and I have had a baby recently
+sign-after-birth-large-clots-ask = Have you had a baby recently, and are you passing large clots of blood?
+sign-after-birth-large-clots-say = large clots of blood, and I have had a baby recently
 sign-chest-pain-ask = Do you have pain in your chest?
 sign-chest-pain-say = pain in my chest
 sign-breathless-ask = Are you short of breath?
@@ -129,13 +129,15 @@ call-eyes-open = Keep your eyes open. Feel your feet on the floor and look aroun
 
 call-no-answer-emergency = If you cannot get through, call again, or ask someone near you to call.
 call-today = Please speak with someone today, even if the clinic is closed.
-call-clinician = Please speak with { $clinician } before you use a trainer again: { $contact }. Hours: { $hours }.
+call-clinician = Please contact { $clinician } as soon as you can, and before you use a trainer again: { $contact }. Hours: { $hours }.
+call-clinician-ask = Please ask { $clinician } before you use a trainer again: { $contact }. Hours: { $hours }.
 call-clinician-after = Once you have help, let { $clinician } know too: { $contact }. Hours: { $hours }.
 call-out-of-hours = Outside these hours: { $line }
 call-nobody-answers = If nobody answers: { $advice }
 call-nobody-answers-unsaid = If nobody answers, use the line for outside these hours.
 call-if-worse = If it gets worse or cannot wait, call { $number }. It is the emergency number in { $country }. In another country, call the emergency number there.
-call-own-doctor = Please speak with your own doctor before you use a trainer again. If you are pregnant or have just had a baby, you can also call your midwife.
+call-own-doctor = Please contact your own doctor as soon as you can, and before you use a trainer again. If you are pregnant or have just had a baby, you can also call your midwife.
+call-own-doctor-ask = Please ask your own doctor before you use a trainer again. If you are pregnant or have just had a baby, you can also call your midwife.
 call-own-doctor-after = Once you have help, let your own doctor or your midwife know too.
 call-if-worse-unknown = If nobody answers and it gets worse or cannot wait, call the emergency number of the country you are in. Frond does not know that number and does not guess it.
 
@@ -145,11 +147,11 @@ call-dial-out-of-hours = Outside hours: { $number }
 
 call-read-emergency = You can read this out: “I need help now. This is what I noticed: { $signs }. I noticed it { $when }.”
 call-read-emergency-undated = You can read this out: “I need help now. This is what I noticed: { $signs }.”
-call-read-stop = You can read this out: “I follow a home programme for my pelvic floor. I stopped because of this: { $signs }. I noticed it { $when }.”
-call-read-stop-undated = You can read this out: “I follow a home programme for my pelvic floor. I stopped because of this: { $signs }.”
-call-read-ask = You can read this out: “I follow a home programme for my pelvic floor. I would like to ask before I go on, because of this: { $signs }. I noticed it { $when }.”
-call-read-ask-undated = You can read this out: “I follow a home programme for my pelvic floor. I would like to ask before I go on, because of this: { $signs }.”
-call-read-pause = You can read this out: “I follow a home programme for my pelvic floor. My plan says that it is time to talk before I go on.”
+call-read-stop = You can read this out: “I practise at home for my pelvic health. I stopped because of this: { $signs }. I noticed it { $when }.”
+call-read-stop-undated = You can read this out: “I practise at home for my pelvic health. I stopped because of this: { $signs }.”
+call-read-ask = You can read this out: “I practise at home for my pelvic health. I would like to ask before I go on, because of this: { $signs }. I noticed it { $when }.”
+call-read-ask-undated = You can read this out: “I practise at home for my pelvic health. I would like to ask before I go on, because of this: { $signs }.”
+call-read-pause = You can read this out: “I practise at home for my pelvic health. My plan says that it is time to talk before I go on.”
 
 call-nobody-told = Nobody has been told. Frond sends nothing.
 
