@@ -2,7 +2,7 @@
 //!
 //! The core knows no foreign interface, no screen toolkit, no ambient clock, zone or randomness:
 //! the moment comes in as a value ([`moment::Moment`]); files, random bytes and key keeping come in
-//! through small traits (`ports`). Every room is named by what it decides.
+//! through small traits ([`ports`]). Every room is named by what it decides.
 #![cfg_attr(
     test,
     allow(
@@ -15,6 +15,7 @@
 
 pub mod diary;
 pub mod moment;
+pub mod ports;
 pub mod programme;
 pub mod progression;
 pub mod safety;

@@ -1,0 +1,59 @@
+//! Keeping the original bytes of what is damaged. There is no other copy, so nothing is deleted.
+
+use super::layout::CHUNK;
+use super::scan::Window;
+use super::sealed::create_afresh;
+use crate::ports::{Disk, DiskError, SyncFor};
+use std::path::{Path, PathBuf};
+
+/// The folder for kept bytes, inside the diary's folder.
+pub(super) const FOLDER: &str = "aside";
+
+/// Makes sure of the folder; returns it and a name in it that nothing has.
+fn free_name(disk: &dyn Disk, folder: &Path, name: &str) -> Result<(PathBuf, PathBuf), DiskError> {
+    let kept = folder.join(FOLDER);
+    match disk.create_folder(&kept) {
+        Ok(()) | Err(DiskError::Exists) => {}
+        Err(other) => return Err(other),
+    }
+    disk.sync_folder(folder, SyncFor::AsideFolder)?;
+    let taken = disk.list(&kept)?;
+    let free = (1u64..).map(|n| format!("{name}-{n}")).find(|n| !taken.contains(n));
+    let path = kept.join(free.unwrap_or_else(|| name.to_owned()));
+    Ok((kept, path))
+}
+
+/// Copies a file's bytes, every one of them, and returns once the copy would survive a power cut.
+pub(super) fn copy_aside(disk: &dyn Disk, folder: &Path, name: &str) -> Result<PathBuf, DiskError> {
+    let (kept, path) = free_name(disk, folder, name)?;
+    let new = kept.join(format!("{name}.new"));
+    let result = (|| {
+        let from = disk.open(&folder.join(name))?;
+        let mut window = Window::new(from.as_ref(), from.len()?);
+        let to = create_afresh(disk, &new)?;
+        let mut at = 0u64;
+        while at < window.len {
+            let bytes = window.get(at, CHUNK as usize)?;
+            if bytes.is_empty() {
+                break;
+            }
+            to.write_at(at, bytes)?;
+            at = at.saturating_add(bytes.len() as u64);
+        }
+        to.sync_data(SyncFor::AsideContent)?;
+        disk.rename(&new, &path)?;
+        disk.sync_folder(&kept, SyncFor::AsideName)
+    })();
+    if result.is_err() {
+        let _ = disk.remove(&new);
+    }
+    result.map(|()| path)
+}
+
+/// Copies a rebuildable file among the kept bytes, then removes it from its own place. The removal
+/// is not synced: after a power cut the file is found damaged once more.
+pub(super) fn move_aside(disk: &dyn Disk, folder: &Path, name: &str) -> Result<PathBuf, DiskError> {
+    let path = copy_aside(disk, folder, name)?;
+    disk.remove(&folder.join(name))?;
+    Ok(path)
+}

@@ -1,0 +1,5 @@
+//! Tests of the diary on disk. `conformance` holds on every disk; the rest breaks things on the
+//! simulated one.
+
+mod conformance;
+mod kit;
