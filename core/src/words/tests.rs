@@ -160,6 +160,15 @@ const REVIEWED_PARTS: Language = Language {
     files: &[],
 };
 
+/// A mark that outlived a change of the text is taken back, or the text is read again.
+#[test]
+fn no_language_carries_a_review_of_another_text() {
+    for language in Words::offered(false) {
+        let marked = language.safety_text != Review::NotYet;
+        assert_eq!(marked, language.safety_text_reviewed(), "language {}", language.tag);
+    }
+}
+
 /// English is the language of development. This test is to be turned round on the day a licensed
 /// clinician has signed the text off; until then no release can be made.
 #[test]

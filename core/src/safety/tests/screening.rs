@@ -3,11 +3,11 @@
 use crate::safety::*;
 use crate::words::Words;
 
-const NOW: Plan<'static> = Plan { id: "p", revision: 2 };
+const NOW: Revision<'static> = Revision { programme: "p", number: 2 };
 
 fn screening(asked: Option<Asked<'static>>) -> Screening<'static> {
     Screening {
-        plan: Some(NOW),
+        accepted: Some(NOW),
         asked,
         days_since_session: Some(1),
         gap_days: Some(14),
@@ -15,17 +15,17 @@ fn screening(asked: Option<Asked<'static>>) -> Screening<'static> {
     }
 }
 
-fn asked(plan: Option<Plan<'static>>, days_ago: u32) -> Option<Asked<'static>> {
-    Some(Asked { plan, days_ago })
+fn asked(accepted: Option<Revision<'static>>, days_ago: u32) -> Option<Asked<'static>> {
+    Some(Asked { accepted, days_ago })
 }
 
 #[test]
 fn the_full_list_is_due_at_a_new_programme_or_revision() {
     assert_eq!(screening(None).due(), Some(Why::NewProgramme));
     assert_eq!(screening(asked(None, 0)).due(), Some(Why::NewProgramme));
-    let other = Plan { id: "q", revision: 2 };
+    let other = Revision { programme: "q", number: 2 };
     assert_eq!(screening(asked(Some(other), 0)).due(), Some(Why::NewProgramme));
-    let earlier = Plan { id: "p", revision: 1 };
+    let earlier = Revision { programme: "p", number: 1 };
     assert_eq!(screening(asked(Some(earlier), 0)).due(), Some(Why::NewRevision));
     assert_eq!(screening(asked(Some(NOW), 0)).due(), None);
 }
@@ -68,7 +68,7 @@ fn the_full_list_is_due_once_after_a_gap() {
 
 #[test]
 fn without_a_programme_nothing_is_asked_by_itself() {
-    let facts = Screening { plan: None, days_since_session: Some(99), ..screening(None) };
+    let facts = Screening { accepted: None, days_since_session: Some(99), ..screening(None) };
     assert_eq!(facts.due(), None);
 }
 
