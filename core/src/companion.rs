@@ -83,8 +83,7 @@ impl Companion {
         keeper: &dyn KeyKeeper,
         language: &str,
     ) -> Result<Self, Trouble> {
-        let opened =
-            Store::create(ports.disk.clone(), folder, keeper, ports.random.clone())?;
+        let opened = Store::create(ports.disk.clone(), folder, keeper, ports.random.clone())?;
         Ok(Self::assemble(ports, opened, State::new(), language))
     }
 
@@ -296,9 +295,7 @@ impl Companion {
                 shown = Some(id);
             }
         }
-        Ok(self.show(&moment.now, |scene| {
-            Screen::Suggestion(SuggestionScreen::new(scene, shown))
-        }))
+        Ok(self.show(&moment.now, |scene| Screen::Suggestion(SuggestionScreen::new(scene, shown))))
     }
 
     fn write(&mut self, write: Write, moment: &Moment) -> Result<Screen, Trouble> {
@@ -425,4 +422,3 @@ fn history(store: &Store) -> Result<Vec<Entry>, Trouble> {
 fn read(bytes: &[u8]) -> Result<Entry, Trouble> {
     serde_json::from_slice(bytes).map_err(|_| Trouble::Update)
 }
-

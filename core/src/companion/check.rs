@@ -3,9 +3,7 @@
 //! from the request.
 
 use super::{Companion, Refusal, SessionTold, Told, Trouble, Write};
-use crate::diary::entry::{
-    Chosen, Content, EntryId, Session, SignNoted, UsedPart, Why,
-};
+use crate::diary::entry::{Chosen, Content, EntryId, Session, SignNoted, UsedPart, Why};
 use crate::diary::resolve::{Counted, resolve};
 use crate::moment::{Moment, Stamp};
 use crate::programme::values::{Practice, StepId};
@@ -275,4 +273,3 @@ fn keep_tiers(content: &mut Content, was: &Content) {
         }
     }
 }
-

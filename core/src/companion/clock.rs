@@ -36,7 +36,8 @@ pub(super) fn changed(
 
 fn jumped(then: Stamp, before: Uptime, now: Stamp, after: Uptime) -> bool {
     let wall = now.millis().saturating_sub(then.millis());
-    let running = i64::try_from(after.millis).unwrap_or(i64::MAX)
+    let running = i64::try_from(after.millis)
+        .unwrap_or(i64::MAX)
         .saturating_sub(i64::try_from(before.millis).unwrap_or(i64::MAX));
     wall.saturating_sub(running).abs() > JUMP
 }

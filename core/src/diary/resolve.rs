@@ -86,11 +86,7 @@ fn struck(entries: &[Entry], by_id: &HashMap<EntryId, usize>) -> Vec<bool> {
 }
 
 /// The entry a correction puts right in the end, following corrections of corrections.
-fn root_of(
-    index: usize,
-    entries: &[Entry],
-    by_id: &HashMap<EntryId, usize>,
-) -> Option<usize> {
+fn root_of(index: usize, entries: &[Entry], by_id: &HashMap<EntryId, usize>) -> Option<usize> {
     let mut at = index;
     // Each step goes to an earlier place, so this ends.
     while let Content::Correction { of, .. } = &entries.get(at)?.what {

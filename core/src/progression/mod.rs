@@ -11,3 +11,5 @@ pub use outcome::{
     Assessment, Bar, Basis, ClockDoubt, Criterion, Finding, Missing, OpenSign, Outcome,
     OutcomeKind, Part, Pause, RuleOf, Verdict,
 };
+mod fold;
+pub use fold::{Fold, FoldError};

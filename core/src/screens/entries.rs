@@ -106,10 +106,7 @@ fn tell(words: &Words, content: &Content) -> String {
         Content::StayHere { .. } => words.text("entries-stay-here", &[]),
         Content::TimeOff { from, to } => words.text(
             "entries-time-off",
-            &[
-                ("from", plain::date(words, *from).into()),
-                ("to", plain::date(words, *to).into()),
-            ],
+            &[("from", plain::date(words, *from).into()), ("to", plain::date(words, *to).into())],
         ),
         Content::LookForward { to } => {
             words.text("entries-look-forward", &[("what", to.as_str().into())])

@@ -7,6 +7,7 @@ use super::{Action, Does, Scene, plain};
 use crate::diary::entry::{Ended, EntryId, Reason};
 use crate::message_id;
 use crate::programme::values::{Position, Practice, RatingKind, Size};
+use crate::safety::AnythingNew;
 
 /// The form.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -115,7 +116,7 @@ impl LogSessionScreen {
             ended_label: words.text("log-ended", &[]),
             ended: endings(scene),
             ratings: asked.into_iter().map(|kind| rating(scene, kind)).collect(),
-            signs_label: words.text("screening-anything-new", &[]),
+            signs_label: words.text(AnythingNew::question_id(), &[]),
             note_label: words.text("log-note", &[]),
             note_caution: words.text("log-note-caution", &[]),
             cautions: vec![
@@ -203,15 +204,9 @@ fn sizes(scene: &Scene<'_>) -> Vec<SizeChoice> {
 }
 
 fn positions(scene: &Scene<'_>) -> Vec<PositionChoice> {
-    [
-        Position::OnBack,
-        Position::SideLying,
-        Position::Sitting,
-        Position::Standing,
-        Position::Other,
-    ]
-    .map(|position| PositionChoice { position, label: plain::position(scene.words, position) })
-    .into()
+    [Position::OnBack, Position::SideLying, Position::Sitting, Position::Standing, Position::Other]
+        .map(|position| PositionChoice { position, label: plain::position(scene.words, position) })
+        .into()
 }
 
 fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
@@ -223,13 +218,8 @@ fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
         Reason::Interrupted => words.text("log-reason-interrupted", &[]),
         Reason::Other => words.text("log-reason-other", &[]),
     };
-    let reasons = [
-        Reason::Discomfort,
-        Reason::DidNotGoIn,
-        Reason::Upset,
-        Reason::Interrupted,
-        Reason::Other,
-    ];
+    let reasons =
+        [Reason::Discomfort, Reason::DidNotGoIn, Reason::Upset, Reason::Interrupted, Reason::Other];
     let mut choices =
         vec![EndedChoice { ended: Ended::Finished, label: words.text("log-finished", &[]) }];
     choices.extend(reasons.map(|r| EndedChoice {

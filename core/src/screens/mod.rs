@@ -23,8 +23,7 @@ pub use entries::{EntriesScreen, EntryLine};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
 pub use log_session::{
-    EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion,
-    SizeChoice,
+    EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
 };
 pub use plan::PlanScreen;
 pub use reasons::{Reason, ReasonGroup};

@@ -42,7 +42,7 @@ pub(super) fn whole(number: impl Into<i64>) -> Value {
 
 /// "22 mm" or "22.5 mm".
 pub(super) fn size(words: &Words, size: Size) -> String {
-    let places = u8::from(size.get() % 10 != 0);
+    let places = u8::from(!size.get().is_multiple_of(10));
     words.text("common-size", &[("mm", Value::decimal(size.millimetres(), places))])
 }
 

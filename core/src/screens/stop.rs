@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
+use crate::programme::plan::Programme;
 use crate::progression::OutcomeKind;
 use crate::safety::{Call, Contacts, Sign, StopAndCall, Tier};
 
@@ -37,9 +38,8 @@ impl StopScreen {
             .max_by_key(|open| open.since.millis())
             .map(|open| plain::when(words, open.since, scene.now))
             .unwrap_or_default();
-        let contacts = scene.state.rule().programme().map(Contacts::from);
-        let call =
-            Call { tier, signs: &signs, contacts: contacts.as_ref(), when: when.as_str() };
+        let contacts = scene.state.rule().programme().map(contacts_of);
+        let call = Call { tier, signs: &signs, contacts: contacts.as_ref(), when: when.as_str() };
         let mut actions = Vec::new();
         if paused {
             actions.push(Action::new(words.text("action-spoke", &[]), Does::Spoke));
@@ -54,5 +54,21 @@ impl StopScreen {
             call: StopAndCall::new(words, &call),
             actions,
         }
+    }
+}
+
+/// Whom the plan says to call.
+fn contacts_of(plan: &Programme) -> Contacts {
+    let owned = |text: &str| text.to_owned();
+    Contacts {
+        clinician: owned(plan.clinician.name.as_str()),
+        contact: format!("{}, {}", plan.contact.name, plan.contact.phone),
+        contact_phone: Some(owned(plan.contact.phone.as_str())),
+        hours: owned(plan.contact.hours.as_str()),
+        out_of_hours: owned(plan.out_of_hours.what_to_do.as_str()),
+        out_of_hours_phone: plan.out_of_hours.phone.as_ref().map(|phone| owned(phone.as_str())),
+        if_nobody_answers: Some(owned(plan.contact.if_nobody_answers.as_str())),
+        emergency_number: owned(plan.emergency.number.as_str()),
+        emergency_country: owned(plan.emergency.country.as_str()),
     }
 }

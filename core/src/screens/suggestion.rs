@@ -98,10 +98,8 @@ fn says(scene: &Scene<'_>, outcome: Option<OutcomeKind>) -> Vec<String> {
             words.text("suggestion-step-back-kind", &[]),
         ],
         Outcome::Hold { tell_clinician } => {
-            let mut says = vec![
-                words.text("suggestion-hold", &[]),
-                words.text("suggestion-hold-kind", &[]),
-            ];
+            let mut says =
+                vec![words.text("suggestion-hold", &[]), words.text("suggestion-hold-kind", &[])];
             if *tell_clinician {
                 let clinician = clinician.as_str().into();
                 says.push(words.text("suggestion-tell-clinician", &[("clinician", clinician)]));
@@ -123,11 +121,7 @@ fn clinician(scene: &Scene<'_>) -> String {
     programme.map(|plan| plan.clinician.name.as_str().to_owned()).unwrap_or_default()
 }
 
-fn actions(
-    scene: &Scene<'_>,
-    outcome: Option<OutcomeKind>,
-    shown: Option<EntryId>,
-) -> Vec<Action> {
+fn actions(scene: &Scene<'_>, outcome: Option<OutcomeKind>, shown: Option<EntryId>) -> Vec<Action> {
     let words = scene.words;
     let mut actions = Vec::new();
     match (outcome, shown) {

@@ -243,16 +243,18 @@ impl Today<'_> {
     /// Breathing is offered unless an emergency stands: then nothing continues.
     fn enough(&self) -> String {
         let emergency = self.scene.assessment.open_signs.iter().any(|s| s.tier == Tier::Emergency);
-        if emergency { self.say(message_id!("today-nothing-now")) } else { self.say(message_id!("today-enough")) }
+        if emergency {
+            self.say(message_id!("today-nothing-now"))
+        } else {
+            self.say(message_id!("today-enough"))
+        }
     }
 
     fn cautions(&self, trainer: bool) -> Vec<String> {
         let mut cautions = vec![self.say(message_id!("today-caution-stop"))];
         if trainer {
             cautions.push(self.say(message_id!("today-caution-never-hurt")));
-            cautions.extend(
-                CareNote::ALL.map(|note| self.say(note.word_id())),
-            );
+            cautions.extend(CareNote::ALL.map(|note| self.say(note.word_id())));
         }
         cautions.push(self.say(BreathCaution::OverBreathing.word_id()));
         if let Some(plan) = self.programme {

@@ -99,14 +99,8 @@ impl Recent {
     }
 
     /// Sessions of a practice on a day.
-    pub fn on_day(
-        &self,
-        practice: &Practice,
-        day: NaiveDate,
-    ) -> impl Iterator<Item = &Practised> {
-        self.sessions
-            .iter()
-            .filter(move |s| s.practice == *practice && s.happened.day() == day)
+    pub fn on_day(&self, practice: &Practice, day: NaiveDate) -> impl Iterator<Item = &Practised> {
+        self.sessions.iter().filter(move |s| s.practice == *practice && s.happened.day() == day)
     }
 
     /// On how many days of the calendar week (from Monday) of `day` a practice was done.

@@ -23,3 +23,21 @@ log-rating-most = worst imaginable
 log-rather-not-say = Rather not say
 log-note = A note for yourself, if you like
 log-note-caution = Nobody reads this until you share it. If you are in danger or think of hurting yourself, do not write it here: look at whom to call.
+
+# Reporting that something is not right.
+
+signs-title = Is something not right?
+signs-how = Choose what fits. If you are not sure, choose it: not sure counts as yes.
+
+stop-title = Stop and call
+stop-title-note = Noted
+
+# Writing down a talk.
+
+spoke-title = I spoke with …
+spoke-nothing-open = Nothing is open. You can still write down a talk.
+spoke-with = With whom?
+spoke-when = When?
+spoke-sign = { $sign }, noted { $when }
+spoke-pause = The trainers are paused. Did the person you spoke with say that you may go on?
+spoke-note = Only the person you spoke with decides whether you may go on. Frond does not.
