@@ -369,3 +369,15 @@ fn the_screens_never_count_what_was_missed_and_never_show_a_percentage() {
         }
     }
 }
+
+#[test]
+fn reading_never_waits_for_a_full_disk_but_no_suggestion_is_made_without_the_mark() {
+    let mut home = ready_for_two();
+    home.disk.fail(frond_core::ports::sim::Call::Write, 0, true);
+    home.set_wall(2 * 60 * 60 * 1000);
+    home.json(Request::Today);
+    assert!(home.companion.ask(Request::Suggestion, &home.moment).is_err());
+    let mut home = home.reopen();
+    home.ask(Request::Today);
+    assert_eq!(home.json(Request::Suggestion)["outcome"], "hold");
+}
