@@ -3,5 +3,7 @@
 //! diary. Start at [`plan::Programme`].
 
 pub mod plan;
+pub mod read;
 pub mod rule;
+pub mod strict;
 pub mod values;
