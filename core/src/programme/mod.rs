@@ -7,3 +7,6 @@ pub mod read;
 pub mod rule;
 pub mod strict;
 pub mod values;
+
+#[cfg(test)]
+mod fixtures;

@@ -121,3 +121,6 @@ fn in_place(
         _ => Ok(()),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -135,6 +135,9 @@ impl fmt::Display for Wrong {
             Self::UnknownLine { known } if known.is_empty() => {
                 f.write_str("is not known here; no line belongs here, so take it out")
             }
+            Self::UnknownLine { known } if known.len() > 12 => {
+                f.write_str("is not a line known here; take it out or correct its name")
+            }
             Self::UnknownLine { known } => write!(
                 f,
                 "is not a line known here; take it out or correct its name (known: {})",
@@ -142,7 +145,10 @@ impl fmt::Display for Wrong {
             ),
             Self::MissingLine => f.write_str("is missing; add it"),
             Self::Kind { expected, found } => {
-                write!(f, "must be {expected}, but {found} stands there; write {expected}")
+                write!(f, "must be {expected}, but {found} stands there; correct it")
+            }
+            Self::UnknownWord { allowed } if allowed.len() > 12 => {
+                write!(f, "is none of the {} words known here; correct it", allowed.len())
             }
             Self::UnknownWord { allowed } => {
                 write!(f, "must be one of these words: {}", allowed.join(", "))
