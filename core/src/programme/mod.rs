@@ -2,22 +2,15 @@
 //! and whether it is written correctly. Leaves to [`crate::progression`] what the rule says about a
 //! diary. Start at [`plan::Programme`].
 
+pub mod check;
+pub mod fault;
 pub mod plan;
+pub mod read;
+pub mod readback;
 pub mod rule;
+pub mod strict;
 pub mod values;
-#[allow(missing_docs)]
-pub struct LoadError;
-#[allow(missing_docs)]
-impl LoadError {
-    pub fn sentences(&self) -> Vec<String> {
-        vec![]
-    }
-}
-#[allow(missing_docs)]
-pub fn load(b: &[u8]) -> Result<(plan::Programme, ()), LoadError> {
-    serde_json::from_slice(b).map(|p| (p, ())).map_err(|_| LoadError)
-}
-#[allow(missing_docs)]
-pub fn read_back(_p: &plan::Programme) -> Vec<String> {
-    vec![]
-}
+pub mod warn;
+
+#[cfg(test)]
+mod fixtures;
