@@ -3,6 +3,9 @@ use serde_json::{Value, json};
 use super::*;
 use crate::programme::fixtures::{ALL, text};
 
+/// What is tried, the fixture, and what is changed in it.
+type Case<'a> = (&'a str, &'a str, Vec<(&'a str, Value)>);
+
 /// A fixture with lines set, added or (by null) taken out; `/` parts as in a JSON pointer.
 fn changed(start: &str, changes: &[(&str, Value)]) -> Programme {
     let mut tree: Value = serde_json::from_str(text(start)).unwrap();
@@ -58,7 +61,7 @@ fn p4_every_error_says_its_place() {
     let key = |key: &str| json!({"name": "X", "key": key});
     let good = "age1ql3z7hjy54pw3hyww5ayyfg7zqgvc7w3j2elw8zmrj2kg5sfn9aqmcac8p";
     let typing = good.replacen("54pw", "54pq", 1);
-    let cases: Vec<(&str, &str, Vec<(&str, Value)>)> = vec![
+    let cases: Vec<Case<'_>> = vec![
         ("start unknown", "1", vec![("/start_at", json!("size-11"))]),
         ("start missing", "1", vec![("/start_at", Value::Null)]),
         ("start without steps", "3", vec![("/start_at", json!("size-10"))]),
@@ -194,7 +197,7 @@ fn p3_a_target_that_is_not_earlier_is_a_warning_only() {
 fn p4_every_warning_has_its_ground_and_never_blocks() {
     let size = |step: usize| format!("/steps/{step}/parts/0/trainer/widest_diameter_tenths_mm");
     let (first, third) = (size(0), size(2));
-    let cases: Vec<(&str, &str, Vec<(&str, Value)>)> = vec![
+    let cases: Vec<Case<'_>> = vec![
         ("sizes fall", "1", vec![(&third, json!(120))]),
         ("centimetres", "1", vec![(&first, json!(25))]),
         (
@@ -213,6 +216,22 @@ fn p4_every_warning_has_its_ground_and_never_blocks() {
         ("never met", "1", vec![("/rule/step_up/all_of/1/practised_days", json!(9))]),
         ("no return", "1", vec![("/rule/after_gap_days", Value::Null)]),
         ("not on the back first", "1", vec![("/steps/0/position", json!("standing"))]),
+        (
+            "schedule too full",
+            "7",
+            vec![
+                ("/steps/0/schedule/weekly_least", json!(5)),
+                ("/steps/0/schedule/weekly_most", json!(5)),
+            ],
+        ),
+        (
+            "schedule too full, practice",
+            "3",
+            vec![
+                ("/practices/0/schedule/weekly_least", json!(8)),
+                ("/practices/0/schedule/weekly_most", json!(8)),
+            ],
+        ),
         ("rule without steps", "3", vec![("/rule", json!({"after_gap_days": 3}))]),
     ];
     let mut said = Vec::new();
@@ -254,5 +273,24 @@ fn age_keys_are_told_from_texts_like_them() {
     }
     for not in ["", "age1", "AGE-SECRET-KEY-1", "age1pq1", "age1\u{e9}"] {
         assert!(!is_age_key(not));
+    }
+}
+
+proptest::proptest! {
+    /// Any programme of the types is read back equal, and judged and said without panic.
+    #[test]
+    fn p1_any_programme_round_trips(programme in crate::programme::arbitrary::programme()) {
+        let text = serde_json::to_string(&programme).unwrap();
+        proptest::prop_assume!(text.len() <= crate::programme::read::MOST_BYTES);
+        let read = read(text.as_bytes());
+        proptest::prop_assert_eq!(read.as_ref(), Ok(&programme));
+        let found = check(&programme);
+        for said in found.errors.iter().map(ToString::to_string) {
+            proptest::prop_assert!(said.ends_with('.') && said.contains(": "), "{}", said);
+        }
+        for said in found.warnings.iter().map(ToString::to_string) {
+            proptest::prop_assert!(said.ends_with(".)"), "{}", said);
+        }
+        proptest::prop_assert!(!crate::programme::readback::read_back(&programme).is_empty());
     }
 }
