@@ -6,3 +6,5 @@ mod damage;
 mod faults;
 mod kit;
 mod power;
+mod stored;
+mod vectors;
