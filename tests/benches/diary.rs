@@ -72,7 +72,9 @@ fn appending(base: &Path) {
     let sqlite = rusqlite::Connection::open(base.join("sqlite")).unwrap();
     sqlite.pragma_update(None, "journal_mode", "WAL").unwrap();
     sqlite.pragma_update(None, "synchronous", "FULL").unwrap();
-    sqlite.execute("CREATE TABLE entry (seq INTEGER PRIMARY KEY, bytes BLOB NOT NULL)", []).unwrap();
+    sqlite
+        .execute("CREATE TABLE entry (seq INTEGER PRIMARY KEY, bytes BLOB NOT NULL)", [])
+        .unwrap();
     let mut insert = sqlite.prepare("INSERT INTO entry (bytes) VALUES (?1)").unwrap();
 
     let table: redb::TableDefinition<'_, u64, &[u8]> = redb::TableDefinition::new("entry");
@@ -111,7 +113,11 @@ fn appending(base: &Path) {
         measured[a].median().as_secs_f64() / measured[b].median().as_secs_f64()
     };
     println!("diary / bare overwrite: {:.3} (goal: at most 1.10)", ratio(1, 0));
-    println!("SQLite / diary: {:.2}, redb / diary: {:.2} (goal: at least 1.30)", ratio(3, 1), ratio(4, 1));
+    println!(
+        "SQLite / diary: {:.2}, redb / diary: {:.2} (goal: at least 1.30)",
+        ratio(3, 1),
+        ratio(4, 1)
+    );
 
     // With the room made ahead, off the path: what a person waits for.
     let mut n = 0;

@@ -4,6 +4,7 @@
 mod conformance;
 mod damage;
 mod faults;
+mod garbage;
 mod kit;
 mod power;
 mod stored;
