@@ -1,0 +1,221 @@
+//! Whether each criterion is met, unmet, or cannot be known (C1, C2, T4).
+
+use std::collections::BTreeSet;
+
+use frond_core::diary::entry::{Content, FeelsReady};
+use frond_core::moment::Stamp;
+use frond_core::programme::rule::{BackCriterion, PauseCriterion, Rule, UpCriterion, Window};
+use frond_core::programme::values::{Days, RatingAtLeast, RatingKind};
+use frond_core::progression::Verdict;
+
+use super::facts::{
+    For, answers, before_a_clearing, careful, is_below, is_full, is_on, rating, since_began, upward,
+};
+use super::ladder::{Current, Ladder};
+use super::reading::{Item, Reading};
+use super::signs::noted;
+
+/// What criteria are judged on.
+pub struct Bench<'r, 'a> {
+    /// The diary as read.
+    pub reading: &'r Reading<'a>,
+    /// The ladder.
+    pub ladder: &'r Ladder<'a>,
+    /// The current step.
+    pub current: &'r Current<'a>,
+    /// The rule in force.
+    pub rule: &'r Rule,
+}
+
+fn met(met: bool) -> Verdict {
+    if met { Verdict::Met } else { Verdict::Unmet }
+}
+
+/// Met as it is; unknown if it would be with every missing rating given as 0; else unmet (C2).
+fn met_or_could(with: impl Fn(bool) -> bool) -> Verdict {
+    match (with(false), with(true)) {
+        (true, _) => Verdict::Met,
+        (false, true) => Verdict::Unknown,
+        (false, false) => Verdict::Unmet,
+    }
+}
+
+impl Bench<'_, '_> {
+    /// A criterion of going up.
+    #[must_use]
+    pub fn up(&self, criterion: &UpCriterion) -> Verdict {
+        let by_day =
+            !matches!(criterion, UpCriterion::DiscomfortAtMost { .. } | UpCriterion::FeelsReady {});
+        if by_day && self.reading.unsure() {
+            return Verdict::Unknown;
+        }
+        let sessions = upward(self.reading, self.current, self.rule);
+        match *criterion {
+            UpCriterion::DaysOnStep { days } => {
+                let since = self.reading.days_since(self.current.began.happened());
+                met(since - self.days_off() >= i64::from(days.get()))
+            }
+            UpCriterion::Sessions { practised_days, within_days } => met_or_could(|fill| {
+                let days: BTreeSet<_> = sessions
+                    .iter()
+                    .filter(|item| is_full(self.current, item, fill))
+                    .filter(|item| {
+                        self.reading.days_since(item.happened()) < i64::from(within_days.get())
+                    })
+                    .map(|item| item.happened().day())
+                    .collect();
+                days.len() >= usize::from(practised_days.get())
+            }),
+            UpCriterion::DiscomfortAtMost { rating: kind, at_most, last } => met_or_could(|fill| {
+                let full: Vec<usize> = (0..sessions.len())
+                    .filter(|&index| is_full(self.current, &sessions[index], fill))
+                    .collect();
+                let Some(first) = full.len().checked_sub(usize::from(last.get())) else {
+                    return false;
+                };
+                sessions[full[first]..].iter().all(|item| {
+                    rating(item, kind, fill).is_some_and(|given| given <= at_most.get())
+                })
+            }),
+            UpCriterion::SignFreeDays { days } => {
+                let days = i64::from(days.get());
+                let quiet = noted(self.reading).values().all(|sign| {
+                    let mut times = sign.reported.iter().chain(&sign.closed);
+                    times.all(|time| self.reading.days_since(*time) >= days)
+                });
+                let long_enough = self
+                    .ladder
+                    .first_accepted
+                    .as_ref()
+                    .is_some_and(|item| self.reading.days_since(item.happened()) >= days);
+                met(quiet && long_enough)
+            }
+            UpCriterion::FeelsReady {} => {
+                let answers = answers(self.reading, self.current, self.rule);
+                let last = answers.iter().max_by_key(|item| item.place);
+                met(last.is_some_and(|item| {
+                    matches!(item.told(), Content::FeelsReady { answer: FeelsReady::Yes })
+                }))
+            }
+        }
+    }
+
+    /// Days off since the step began, both ends and today included.
+    fn days_off(&self) -> i64 {
+        let mut days = BTreeSet::new();
+        for item in &self.reading.items {
+            if let Content::TimeOff { from, to } = item.told() {
+                let first = (*from).max(self.current.began.happened().day());
+                let last = (*to).min(self.reading.now.day());
+                days.extend(first.iter_days().take_while(|day| *day <= last));
+            }
+        }
+        i64::try_from(days.len()).unwrap_or(i64::MAX)
+    }
+
+    /// A criterion of coming back.
+    #[must_use]
+    pub fn back(&self, criterion: &BackCriterion) -> Verdict {
+        match *criterion {
+            BackCriterion::DiscomfortAtLeast { rating, at_least, window } => {
+                self.discomfort_at_least(rating, at_least, window)
+            }
+            BackCriterion::StoppedEarly { window } => self.stopped_early(window),
+            BackCriterion::DaysWithoutPractice { days } => {
+                let practised = since_began(self.reading, self.current, For::Careful)
+                    .iter()
+                    .any(|item| item.session().is_some_and(|s| is_on(s, self.current.step())));
+                if self.current.came_back && !practised {
+                    return Verdict::Unmet;
+                }
+                self.days_without_practice(days)
+            }
+        }
+    }
+
+    /// A criterion of pausing.
+    #[must_use]
+    pub fn pause(&self, criterion: &PauseCriterion) -> Verdict {
+        match *criterion {
+            PauseCriterion::DiscomfortAtLeast { rating, at_least, window } => {
+                self.discomfort_at_least(rating, at_least, window)
+            }
+            PauseCriterion::StoppedEarly { window } => self.stopped_early(window),
+            PauseCriterion::DaysWithoutPractice { days } => self.days_without_practice(days),
+            PauseCriterion::StepsBack { times, within_days } => {
+                if self.reading.jump_unconfirmed() {
+                    return Verdict::Unknown;
+                }
+                let within = |item: &&Item<'_>| {
+                    self.reading.days_since(item.happened()) < i64::from(within_days.get())
+                        && !before_a_clearing(self.reading, item)
+                };
+                let all: Vec<_> = self.ladder.backs.iter().filter(within).collect();
+                let sure = all.iter().filter(|item| !self.day_ahead(item.happened())).count();
+                let times = usize::from(times.get());
+                match (sure >= times, all.len() >= times) {
+                    (true, _) => Verdict::Met,
+                    (false, true) => Verdict::Unknown,
+                    (false, false) => Verdict::Unmet,
+                }
+            }
+        }
+    }
+
+    /// Whether the clock is unsure and this day lies ahead (T4).
+    fn day_ahead(&self, stamp: Stamp) -> bool {
+        self.reading.unsure() && stamp.day() > self.reading.now.day()
+    }
+
+    fn discomfort_at_least(
+        &self,
+        kind: RatingKind,
+        at_least: RatingAtLeast,
+        of: Window,
+    ) -> Verdict {
+        let mut sessions = careful(self.reading, self.current);
+        sessions.retain(|item| item.session().is_some_and(|s| !is_below(s, self.current)));
+        let last = &sessions[sessions.len().saturating_sub(of.of_last())..];
+        let given: Vec<_> = last.iter().map(|item| rating(item, kind, false)).collect();
+        let known = given.iter().flatten().filter(|rating| **rating >= at_least.get()).count();
+        let missing = given.iter().filter(|rating| rating.is_none()).count();
+        if known >= of.sessions() {
+            Verdict::Met
+        } else if known + missing >= of.sessions() {
+            Verdict::Unknown
+        } else {
+            Verdict::Unmet
+        }
+    }
+
+    fn stopped_early(&self, of: Window) -> Verdict {
+        let sessions = careful(self.reading, self.current);
+        let last = &sessions[sessions.len().saturating_sub(of.of_last())..];
+        let stopped = |item: &&Item<'_>| {
+            item.session().is_some_and(|session| session.ended.counts_as_stopped())
+        };
+        met(last.iter().filter(stopped).count() >= of.sessions())
+    }
+
+    fn days_without_practice(&self, days: Days) -> Verdict {
+        if self.reading.jump_unconfirmed() {
+            return Verdict::Unknown;
+        }
+        let last_clearing = self
+            .reading
+            .pause_clearings()
+            .max_by_key(|item| super::facts::order(self.reading, item, For::Careful))
+            .cloned();
+        let last_session = careful(self.reading, self.current).pop();
+        let from = [Some(self.current.began.clone()), last_session, last_clearing]
+            .into_iter()
+            .flatten()
+            .map(|item| item.happened())
+            .max_by_key(Stamp::day);
+        let Some(from) = from else { return Verdict::Unmet };
+        if self.day_ahead(from) {
+            return Verdict::Unknown;
+        }
+        met(self.reading.days_since(from) >= i64::from(days.get()))
+    }
+}
