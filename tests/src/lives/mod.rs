@@ -8,6 +8,8 @@ pub mod dice;
 pub mod pen;
 pub mod plans;
 
+use std::fmt;
+
 use frond_core::diary::entry::Entry;
 use frond_core::moment::Stamp;
 use frond_core::programme::rule::Rule;
@@ -72,6 +74,19 @@ impl Life {
             }
         }
         least
+    }
+}
+
+impl fmt::Display for Life {
+    /// The entries as JSON lines and the moment, to be read by a person and pasted into a test.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for entry in &self.entries {
+            writeln!(f, "{}", serde_json::to_string(entry).unwrap_or_default())?;
+        }
+        if let Some(tried) = &self.tried {
+            writeln!(f, "tried {}", serde_json::to_string(tried).unwrap_or_default())?;
+        }
+        write!(f, "now {}", self.now)
     }
 }
 
