@@ -4,28 +4,13 @@ use std::collections::BTreeSet;
 
 use frond_core::diary::entry::{Content, FeelsReady};
 use frond_core::moment::Stamp;
-use frond_core::programme::rule::{BackCriterion, PauseCriterion, Rule, UpCriterion, Window};
+use frond_core::programme::rule::{BackCriterion, PauseCriterion, UpCriterion, Window};
 use frond_core::programme::values::{Days, RatingAtLeast, RatingKind};
 use frond_core::progression::Verdict;
 
-use super::facts::{
-    For, answers, before_a_clearing, careful, is_below, is_full, is_on, rating, since_began, upward,
-};
-use super::ladder::{Current, Ladder};
-use super::reading::{Item, Reading};
+use super::facts::{For, Ground, is_below, is_full, rating};
+use super::reading::Item;
 use super::signs::noted;
-
-/// What criteria are judged on.
-pub struct Bench<'r, 'a> {
-    /// The diary as read.
-    pub reading: &'r Reading<'a>,
-    /// The ladder.
-    pub ladder: &'r Ladder<'a>,
-    /// The current step.
-    pub current: &'r Current<'a>,
-    /// The rule in force.
-    pub rule: &'r Rule,
-}
 
 fn met(met: bool) -> Verdict {
     if met { Verdict::Met } else { Verdict::Unmet }
@@ -40,7 +25,7 @@ fn met_or_could(with: impl Fn(bool) -> bool) -> Verdict {
     }
 }
 
-impl Bench<'_, '_> {
+impl Ground<'_, '_> {
     /// A criterion of going up.
     #[must_use]
     pub fn up(&self, criterion: &UpCriterion) -> Verdict {
@@ -49,7 +34,7 @@ impl Bench<'_, '_> {
         if by_day && self.reading.unsure() {
             return Verdict::Unknown;
         }
-        let sessions = upward(self.reading, self.current, self.rule);
+        let sessions = self.upward();
         match *criterion {
             UpCriterion::DaysOnStep { days } => {
                 let since = self.reading.days_since(self.current.began.happened());
@@ -91,7 +76,7 @@ impl Bench<'_, '_> {
                 met(quiet && long_enough)
             }
             UpCriterion::FeelsReady {} => {
-                let answers = answers(self.reading, self.current, self.rule);
+                let answers = self.answers();
                 let last = answers.iter().max_by_key(|item| item.place);
                 met(last.is_some_and(|item| {
                     matches!(item.told(), Content::FeelsReady { answer: FeelsReady::Yes })
@@ -122,9 +107,7 @@ impl Bench<'_, '_> {
             }
             BackCriterion::StoppedEarly { window } => self.stopped_early(window),
             BackCriterion::DaysWithoutPractice { days } => {
-                let practised = since_began(self.reading, self.current, For::Careful)
-                    .iter()
-                    .any(|item| item.session().is_some_and(|s| is_on(s, self.current.step())));
+                let practised = !self.since_began(For::Careful).is_empty();
                 if self.current.came_back && !practised {
                     return Verdict::Unmet;
                 }
@@ -148,7 +131,7 @@ impl Bench<'_, '_> {
                 }
                 let within = |item: &&Item<'_>| {
                     self.reading.days_since(item.happened()) < i64::from(within_days.get())
-                        && !before_a_clearing(self.reading, item)
+                        && !self.before_a_clearing(item)
                 };
                 let all: Vec<_> = self.ladder.backs.iter().filter(within).collect();
                 let sure = all.iter().filter(|item| !self.day_ahead(item.happened())).count();
@@ -162,9 +145,9 @@ impl Bench<'_, '_> {
         }
     }
 
-    /// Whether the clock is unsure and this day lies ahead (T4).
+    /// Whether the very day of something lies ahead (T4).
     fn day_ahead(&self, stamp: Stamp) -> bool {
-        self.reading.unsure() && stamp.day() > self.reading.now.day()
+        self.reading.ahead(stamp) && stamp.day() > self.reading.now.day()
     }
 
     fn discomfort_at_least(
@@ -173,7 +156,7 @@ impl Bench<'_, '_> {
         at_least: RatingAtLeast,
         of: Window,
     ) -> Verdict {
-        let mut sessions = careful(self.reading, self.current);
+        let mut sessions = self.careful();
         sessions.retain(|item| item.session().is_some_and(|s| !is_below(s, self.current)));
         let last = &sessions[sessions.len().saturating_sub(of.of_last())..];
         let given: Vec<_> = last.iter().map(|item| rating(item, kind, false)).collect();
@@ -189,7 +172,7 @@ impl Bench<'_, '_> {
     }
 
     fn stopped_early(&self, of: Window) -> Verdict {
-        let sessions = careful(self.reading, self.current);
+        let sessions = self.careful();
         let last = &sessions[sessions.len().saturating_sub(of.of_last())..];
         let stopped = |item: &&Item<'_>| {
             item.session().is_some_and(|session| session.ended.counts_as_stopped())
@@ -201,21 +184,19 @@ impl Bench<'_, '_> {
         if self.reading.jump_unconfirmed() {
             return Verdict::Unknown;
         }
-        let last_clearing = self
-            .reading
-            .pause_clearings()
-            .max_by_key(|item| super::facts::order(self.reading, item, For::Careful))
-            .cloned();
-        let last_session = careful(self.reading, self.current).pop();
-        let from = [Some(self.current.began.clone()), last_session, last_clearing]
-            .into_iter()
-            .flatten()
-            .map(|item| item.happened())
-            .max_by_key(Stamp::day);
-        let Some(from) = from else { return Verdict::Unmet };
-        if self.day_ahead(from) {
+        let counted: Vec<_> = std::iter::once(self.current.began.clone())
+            .chain(self.since_began(For::Careful).pop())
+            .chain(self.reading.pause_clearings().cloned())
+            .collect();
+        let last = counted.iter().max_by_key(|item| self.order(item, For::Careful));
+        if last.is_none_or(|last| self.day_ahead(last.happened())) {
             return Verdict::Unknown;
         }
-        met(self.reading.days_since(from) >= i64::from(days.get()))
+        let from = counted
+            .iter()
+            .map(Item::happened)
+            .filter(|stamp| !self.day_ahead(*stamp))
+            .max_by_key(Stamp::day);
+        met(from.is_some_and(|from| self.reading.days_since(from) >= i64::from(days.get())))
     }
 }

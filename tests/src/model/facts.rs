@@ -6,8 +6,20 @@ use frond_core::programme::rule::Rule;
 use frond_core::programme::values::RatingKind;
 use frond_core::safety::Tier;
 
-use super::ladder::Current;
+use super::ladder::{Current, Ladder};
 use super::reading::{Item, Reading, told};
+
+/// What everything is judged on.
+pub struct Ground<'r, 'a> {
+    /// The diary as read.
+    pub reading: &'r Reading<'a>,
+    /// The ladder.
+    pub ladder: &'r Ladder<'a>,
+    /// The current step.
+    pub current: &'r Current<'a>,
+    /// The rule in force.
+    pub rule: &'r Rule,
+}
 
 /// For which part of the rule the facts are gathered.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -21,111 +33,109 @@ pub enum For {
 /// Where an item stands in the order of happening, ties by place (T1).
 type Order = (Option<i64>, Place);
 
-/// The order of an item. For the careful parts an item ahead takes the latest time of what was placed
-/// before it and is not ahead.
-#[must_use]
-pub fn order(reading: &Reading<'_>, item: &Item<'_>, side: For) -> Order {
-    let own = item.happened();
-    if side == For::Up || !reading.ahead(own) {
-        return (Some(own.millis()), item.place);
+impl<'a> Ground<'_, 'a> {
+    /// The sessions of the practice of the current step.
+    fn sessions(&self) -> impl Iterator<Item = &Item<'a>> {
+        let practice = &self.current.step().practice;
+        let of_practice = move |item: &&Item<'a>| {
+            item.session().is_some_and(|session| session.practice == *practice)
+        };
+        self.reading.items.iter().filter(of_practice)
     }
-    let timed = |other: &&Item<'_>| {
-        matches!(
-            other.told(),
-            Content::Session(_)
-                | Content::StepChange { .. }
-                | Content::ProgrammeAccepted { .. }
-                | Content::Clearing { .. }
-        )
-    };
-    let earlier = reading
-        .items
-        .iter()
-        .filter(timed)
-        .filter(|other| other.place < item.place && !reading.ahead(other.happened()))
-        .map(|other| other.happened().millis())
-        .max();
-    (earlier, item.place)
-}
 
-/// F1: the sessions of the step's practice since it began, in order of happening.
-#[must_use]
-pub fn since_began<'a>(reading: &Reading<'a>, current: &Current<'a>, side: For) -> Vec<Item<'a>> {
-    let began = order(reading, &current.began, side);
-    let practice = &current.step().practice;
-    let mut sessions: Vec<_> = reading
-        .items
-        .iter()
-        .filter(|item| item.session().is_some_and(|session| session.practice == *practice))
-        .filter(|item| order(reading, item, side) > began)
-        .cloned()
-        .collect();
-    sessions.sort_by_key(|item| order(reading, item, side));
-    sessions
-}
+    /// The order of an item. For the careful parts an item ahead takes the latest time of the sessions,
+    /// step beginnings, acceptances and clearings that were placed before it and are not ahead.
+    #[must_use]
+    pub fn order(&self, item: &Item<'_>, side: For) -> Order {
+        let own = item.happened();
+        if side == For::Up || !self.reading.ahead(own) {
+            return (Some(own.millis()), item.place);
+        }
+        let earlier = self
+            .sessions()
+            .chain(&self.ladder.namings)
+            .chain(self.reading.clearings())
+            .filter(|other| other.place < item.place && !self.reading.ahead(other.happened()))
+            .map(|other| other.happened().millis())
+            .max();
+        (earlier, item.place)
+    }
 
-/// F6: the sessions that pause and step back look at.
-#[must_use]
-pub fn careful<'a>(reading: &Reading<'a>, current: &Current<'a>) -> Vec<Item<'a>> {
-    let mut sessions = since_began(reading, current, For::Careful);
-    sessions.retain(|session| !before_a_clearing(reading, session));
-    sessions
-}
+    /// F1: the sessions of the step's practice since it began, in order of happening.
+    #[must_use]
+    pub fn since_began(&self, side: For) -> Vec<Item<'a>> {
+        let began = self.order(&self.current.began, side);
+        let mut sessions: Vec<_> =
+            self.sessions().filter(|item| self.order(item, side) > began).cloned().collect();
+        sessions.sort_by_key(|item| self.order(item, side));
+        sessions
+    }
 
-/// F6: happened before a clearing of a pause, and written before it.
-#[must_use]
-pub fn before_a_clearing(reading: &Reading<'_>, item: &Item<'_>) -> bool {
-    reading.pause_clearings().any(|clearing| {
-        item.place < clearing.place
-            && order(reading, item, For::Careful) < order(reading, clearing, For::Careful)
-    })
-}
+    /// F6: the sessions that pause and step back look at.
+    #[must_use]
+    pub fn careful(&self) -> Vec<Item<'a>> {
+        let mut sessions = self.since_began(For::Careful);
+        sessions.retain(|session| !self.before_a_clearing(session));
+        sessions
+    }
 
-/// F5: whether an item still counts for going up; `since` are the sessions since the step began.
-fn counts_for_up(reading: &Reading<'_>, rule: &Rule, since: &[Item<'_>], item: &Item<'_>) -> bool {
-    let at = order(reading, item, For::Up);
-    let cleared = reading
-        .pause_clearings()
-        .all(|clearing| item.place > clearing.place && at > order(reading, clearing, For::Up));
-    let erased = reading.items.iter().all(|mark| match mark.told() {
-        Content::ErasedMark { latest, .. } => at > (Some(latest.millis()), mark.place),
-        _ => true,
-    });
-    let gap = rule.after_gap_days.map_or(i64::MAX, |days| i64::from(days.get()));
-    let gaps_over = since.windows(2).all(|pair| {
-        let [before, after] = pair else { return true };
-        let days = (after.happened().day() - before.happened().day()).num_days();
-        let is_session = item.session().is_some();
-        days < gap
-            || (at >= order(reading, after, For::Up) && (is_session || item.place > after.place))
-    });
-    let none_now = since.last().is_none_or(|last| reading.days_since(last.happened()) < gap);
-    cleared && erased && gaps_over && none_now
-}
+    /// F6: happened before a clearing of a pause, and written before it.
+    #[must_use]
+    pub fn before_a_clearing(&self, item: &Item<'_>) -> bool {
+        self.reading.pause_clearings().any(|clearing| {
+            item.place < clearing.place
+                && self.order(item, For::Careful) < self.order(clearing, For::Careful)
+        })
+    }
 
-/// F5: the sessions that going up looks at.
-#[must_use]
-pub fn upward<'a>(reading: &Reading<'a>, current: &Current<'a>, rule: &Rule) -> Vec<Item<'a>> {
-    let since = since_began(reading, current, For::Up);
-    let mut sessions = since.clone();
-    sessions.retain(|item| counts_for_up(reading, rule, &since, item));
-    sessions
-}
+    /// F5: whether an item still counts for going up; `since` are the sessions since the step began.
+    fn counts_for_up(&self, since: &[Item<'_>], item: &Item<'_>) -> bool {
+        let at = self.order(item, For::Up);
+        let cleared = self
+            .reading
+            .pause_clearings()
+            .all(|clearing| item.place > clearing.place && at > self.order(clearing, For::Up));
+        let erased = self.reading.items.iter().all(|mark| match mark.told() {
+            Content::ErasedMark { latest, .. } => item.happened().millis() > latest.millis(),
+            _ => true,
+        });
+        let gap = self.rule.after_gap_days.map_or(i64::MAX, |days| i64::from(days.get()));
+        let gaps_over = since.windows(2).all(|pair| {
+            let [before, after] = pair else { return true };
+            let days = (after.happened().day() - before.happened().day()).num_days();
+            // An answer also has to be written after the gap; a session told late still ends one.
+            let written = item.session().is_some() || item.place > after.place;
+            days < gap || (at >= self.order(after, For::Up) && written)
+        });
+        let none_now =
+            since.last().is_none_or(|last| self.reading.days_since(last.happened()) < gap);
+        cleared && erased && gaps_over && none_now
+    }
 
-/// The answers to "would you like to try the next step?" that may count: since the last session, or
-/// since the step began.
-#[must_use]
-pub fn answers<'a>(reading: &Reading<'a>, current: &Current<'a>, rule: &Rule) -> Vec<Item<'a>> {
-    let since = since_began(reading, current, For::Up);
-    let from = order(reading, since.last().unwrap_or(&current.began), For::Up);
-    reading
-        .items
-        .iter()
-        .filter(|item| matches!(item.told(), Content::FeelsReady { .. }))
-        .filter(|item| order(reading, item, For::Up) > from)
-        .filter(|item| counts_for_up(reading, rule, &since, item))
-        .cloned()
-        .collect()
+    /// F5: the sessions that going up looks at.
+    #[must_use]
+    pub fn upward(&self) -> Vec<Item<'a>> {
+        let since = self.since_began(For::Up);
+        let mut sessions = since.clone();
+        sessions.retain(|item| self.counts_for_up(&since, item));
+        sessions
+    }
+
+    /// The answers to "would you like to try the next step?" that may count: since the last session, or
+    /// since the step began.
+    #[must_use]
+    pub fn answers(&self) -> Vec<Item<'a>> {
+        let since = self.since_began(For::Up);
+        let from = self.order(since.last().unwrap_or(&self.current.began), For::Up);
+        self.reading
+            .items
+            .iter()
+            .filter(|item| matches!(item.told(), Content::FeelsReady { .. }))
+            .filter(|item| self.order(item, For::Up) > from)
+            .filter(|item| self.counts_for_up(&since, item))
+            .cloned()
+            .collect()
+    }
 }
 
 /// F2: whether a session is on a step.

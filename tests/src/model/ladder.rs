@@ -45,6 +45,10 @@ pub struct Ladder<'a> {
     pub backs: Vec<Item<'a>>,
     /// The first acceptance.
     pub first_accepted: Option<Item<'a>>,
+    /// The last place at which the step then in use was chosen or confirmed.
+    pub said: Option<Place>,
+    /// Acceptances and choices of a step that there is.
+    pub namings: Vec<Item<'a>>,
 }
 
 impl<'a> Ladder<'a> {
@@ -65,6 +69,11 @@ impl<'a> Ladder<'a> {
                         ladder.change(to, item);
                     }
                 }
+                Content::StepConfirmed { step } => {
+                    if ladder.current.as_ref().is_some_and(|now| now.step().id == *step) {
+                        ladder.said = Some(item.place);
+                    }
+                }
                 Content::StayHere { stay } => ladder.stay = *stay,
                 _ => {}
             }
@@ -74,6 +83,7 @@ impl<'a> Ladder<'a> {
 
     fn accept(&mut self, programme: &'a Programme, item: &Item<'a>) {
         self.first_accepted.get_or_insert_with(|| item.clone());
+        self.namings.push(item.clone());
         self.programme = Some(programme);
         let continued = self.current.as_ref().and_then(|current| {
             let index = programme.step_index(&current.step().id)?;
@@ -104,6 +114,8 @@ impl<'a> Ladder<'a> {
         else {
             return;
         };
+        self.said = Some(item.place);
+        self.namings.push(item.clone());
         if from == Some(to) {
             return; // F1: naming it again does not start it afresh.
         }
@@ -125,11 +137,9 @@ fn asks_again(entries: &[Entry], index: usize) -> bool {
         Content::ProgrammeAccepted { .. }
         | Content::RestoredMark { .. }
         | Content::ErasedMark { .. } => true,
-        Content::Correction { content, .. } => corrects(entries, index).is_some_and(|first| {
-            names(&entries[first].what)
-                || strikes_a_name(entries, content, first)
-                || strikes_a_name(entries, &entries[first].what, first)
-        }),
+        Content::Correction { .. } => {
+            corrects(entries, index).is_some_and(|first| names(&entries[first].what))
+        }
         strike @ Content::Strike { .. } => strikes_a_name(entries, strike, index),
         _ => false,
     }
@@ -146,34 +156,24 @@ fn strikes_a_name(entries: &[Entry], strike: &Content, index: usize) -> bool {
     }
 }
 
-/// Places at which the present step was chosen or confirmed.
-fn said(reading: &Reading<'_>, current: &Current<'_>) -> Option<Place> {
-    let says = |item: &&Item<'_>| match item.told() {
-        Content::StepChange { to, .. } => current.programme.step(to).is_some(),
-        Content::StepConfirmed { step } => *step == current.step().id,
-        _ => false,
-    };
-    reading.items.iter().filter(says).map(|item| item.place).max()
-}
-
 /// Whether the person has confirmed the present step since it last had to be.
 #[must_use]
-pub fn confirmed(reading: &Reading<'_>, current: &Current<'_>) -> bool {
+pub fn confirmed(reading: &Reading<'_>, ladder: &Ladder<'_>) -> bool {
     let asked = (0..reading.entries.len())
         .filter(|&index| asks_again(reading.entries, index))
         .map(|index| index as Place + 1)
         .max();
-    said(reading, current) > asked
+    ladder.said > asked
 }
 
 /// Whether a restore has not been confirmed since.
 #[must_use]
-pub fn restore_unconfirmed(reading: &Reading<'_>, current: &Current<'_>) -> bool {
+pub fn restore_unconfirmed(reading: &Reading<'_>, ladder: &Ladder<'_>) -> bool {
     let restored = reading
         .items
         .iter()
         .filter(|item| matches!(item.told(), Content::RestoredMark { .. }))
         .map(|item| item.place)
         .max();
-    restored > said(reading, current)
+    restored > ladder.said
 }

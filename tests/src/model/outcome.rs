@@ -9,8 +9,7 @@ use frond_core::programme::values::StepId;
 use frond_core::progression::{Bar, Criterion, Outcome, Part, Verdict};
 use frond_core::safety::Tier;
 
-use super::criteria::Bench;
-use super::facts::{For, is_below, since_began};
+use super::facts::{For, Ground, is_below};
 use super::ladder::{Current, Ladder, confirmed, restore_unconfirmed};
 use super::reading::{Reading, Shelf, shelf};
 use super::signs::open;
@@ -67,9 +66,9 @@ pub fn said(entries: &[Entry], now: &Stamp, tried: Option<&Rule>) -> Said {
     let rule = current.and_then(|current| current.rule(tried));
     let (verdicts, bars) = match (current, rule) {
         (Some(current), Some(rule)) => {
-            let bench = Bench { reading: &reading, ladder: &ladder, current, rule };
-            let verdicts = judge(&bench);
-            let bars = bars(&bench, &verdicts);
+            let ground = Ground { reading: &reading, ladder: &ladder, current, rule };
+            let verdicts = judge(&ground);
+            let bars = bars(&ground, &verdicts);
             (verdicts, bars)
         }
         _ => (Vec::new(), BTreeSet::new()),
@@ -128,36 +127,37 @@ fn target(current: &Current<'_>, back: &StepBack) -> Option<StepId> {
     Some(current.programme.steps[index].id.clone())
 }
 
-fn judge(bench: &Bench<'_, '_>) -> Vec<Judged> {
-    let rule = bench.rule;
+fn judge(ground: &Ground<'_, '_>) -> Vec<Judged> {
+    let rule = ground.rule;
     let pause = rule.pause.iter().map(|criterion| Judged {
         part: Part::Pause,
         criterion: Criterion::Pause(*criterion),
         target: None,
-        verdict: bench.pause(criterion),
+        verdict: ground.pause(criterion),
     });
     let back = rule.step_back.iter().map(|back| Judged {
         part: Part::StepBack,
         criterion: Criterion::Back(back.when),
-        target: target(bench.current, back),
-        verdict: bench.back(&back.when),
+        target: target(ground.current, back),
+        verdict: ground.back(&back.when),
     });
     let up = rule.step_up.iter().flat_map(|up| &up.all_of).map(|criterion| Judged {
         part: Part::StepUp,
         criterion: Criterion::Up(*criterion),
         target: None,
-        verdict: bench.up(criterion),
+        verdict: ground.up(criterion),
     });
     pause.chain(back).chain(up).collect()
 }
 
 /// O3: what bars a step up.
-fn bars(bench: &Bench<'_, '_>, verdicts: &[Judged]) -> BTreeSet<Bar> {
-    let Bench { reading, ladder, current, rule } = bench;
+fn bars(ground: &Ground<'_, '_>, verdicts: &[Judged]) -> BTreeSet<Bar> {
+    let Ground { reading, ladder, current, rule } = ground;
     if rule.step_up.is_none() {
         return BTreeSet::new();
     }
-    let smaller_last = since_began(reading, current, For::Up)
+    let smaller_last = ground
+        .since_began(For::Up)
         .last()
         .and_then(|item| item.session())
         .is_some_and(|session| is_below(session, current));
@@ -172,11 +172,11 @@ fn bars(bench: &Bench<'_, '_>, verdicts: &[Judged]) -> BTreeSet<Bar> {
     [
         (Bar::NotKnownUnmet, !known_unmet),
         (Bar::UnsureClock, reading.unsure()),
-        (Bar::StepNotConfirmed, !confirmed(reading, current)),
+        (Bar::StepNotConfirmed, !confirmed(reading, ladder)),
         (Bar::ReviewPassed, reading.now.day() > current.programme.review_by),
         (Bar::StayHere, ladder.stay),
         (Bar::EntriesMissing, entries_missing),
-        (Bar::RestoreNotConfirmed, restore_unconfirmed(reading, current)),
+        (Bar::RestoreNotConfirmed, restore_unconfirmed(reading, ladder)),
         (Bar::Maintain, current.step().maintain),
         (Bar::SmallerLast, smaller_last),
     ]
@@ -193,12 +193,16 @@ fn pause_stands(reading: &Reading<'_>, tried: Option<&Rule>) -> bool {
         item.place > cleared && matches!(item.told(), Content::ErasedMark { pause_open: true, .. })
     });
     let entries = reading.entries;
-    let latched = (1..=entries.len()).filter(|place| *place as Place > cleared).any(|place| {
-        let then = entries[place - 1].written;
-        pause_met(&entries[..place - 1], then, reading.shelf, tried)
-            || pause_met(&entries[..place], then, reading.shelf, tried)
+    let met = |entries: &[Entry], then| pause_met(entries, then, reading.shelf, tried);
+    let latched = (1..=entries.len()).any(|place| {
+        let entry = &entries[place - 1];
+        // Before an entry that says the clock jumped, the clock had jumped already (T4).
+        let jumped = matches!(entry.what, Content::ClockMark { .. });
+        let (before, after) = (&entries[..place - 1], &entries[..place]);
+        (place as Place > cleared && !jumped && met(before, entry.written))
+            || (place as Place >= cleared && met(after, entry.written))
     });
-    marked || latched || pause_met(entries, reading.now, reading.shelf, tried)
+    marked || latched || met(entries, reading.now)
 }
 
 /// Whether a pause criterion of the rule then in force is met (T6).
@@ -207,6 +211,6 @@ fn pause_met(entries: &[Entry], now: Stamp, shelf: &Shelf, tried: Option<&Rule>)
     let ladder = Ladder::new(&reading);
     let Some(current) = &ladder.current else { return false };
     let Some(rule) = current.rule(tried) else { return false };
-    let bench = Bench { reading: &reading, ladder: &ladder, current, rule };
-    rule.pause.iter().any(|criterion| bench.pause(criterion) == Verdict::Met)
+    let ground = Ground { reading: &reading, ladder: &ladder, current, rule };
+    rule.pause.iter().any(|criterion| ground.pause(criterion) == Verdict::Met)
 }

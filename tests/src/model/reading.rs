@@ -90,40 +90,39 @@ fn named(entries: &[Entry], id: EntryId, before: usize) -> Option<usize> {
     entries[..before].iter().position(|entry| entry.id == id)
 }
 
-/// The index of the first entry behind a name: naming a correction names what it corrects.
+/// The index of the first entry behind a name: naming a correction names what it corrects. A correction
+/// that fits nothing is nothing to be named.
 #[must_use]
 pub fn root(entries: &[Entry], id: EntryId, before: usize) -> Option<usize> {
     let index = named(entries, id, before)?;
     match entries[index].what {
-        Content::Correction { of, .. } => root(entries, of, index),
+        Content::Correction { .. } => corrects(entries, index),
         _ => Some(index),
     }
 }
 
 /// What entry `index` corrects, if it is a correction that can count: of something a person wrote, by
-/// something of the same kind.
+/// something of the same kind. A strike is put right by a strike.
 #[must_use]
 pub fn corrects(entries: &[Entry], index: usize) -> Option<usize> {
     let Content::Correction { of, content } = &entries[index].what else { return None };
     let root = root(entries, *of, index)?;
     let first = &entries[root].what;
-    (first.is_persons() && discriminant(first) == discriminant(content.as_ref())).then_some(root)
+    let fits = first.is_persons()
+        && !matches!(first, Content::Strike { .. })
+        && discriminant(first) == discriminant(content.as_ref());
+    fits.then_some(root)
 }
 
-/// Which entries stand, struck ones left out, and what each strike strikes. A strike names only what was
-/// written before it, so the last entry is settled first.
+/// Which entries stand, struck ones left out. A strike names only what was written before it, so the
+/// last entry is settled first.
 fn standing(entries: &[Entry]) -> Vec<bool> {
     let mut stands = vec![true; entries.len()];
-    let mut strikes: Vec<(usize, Option<usize>)> = Vec::new();
     for index in (0..entries.len()).rev() {
-        stands[index] =
-            !strikes.iter().any(|&(strike, target)| stands[strike] && target == Some(index));
-        if let Content::Strike { .. } = entries[index].what {
-            let counts = counting(entries, index, &stands);
-            if let Content::Strike { of } = told(&entries[counts]) {
-                let target =
-                    named(entries, *of, index).filter(|&target| entries[target].what.is_persons());
-                strikes.push((index, target));
+        if let (true, Content::Strike { of }) = (stands[index], &entries[index].what) {
+            let target = named(entries, *of, index);
+            if let Some(target) = target.filter(|&target| entries[target].what.is_persons()) {
+                stands[target] = false;
             }
         }
     }
@@ -198,6 +197,11 @@ impl<'a> Reading<'a> {
     #[must_use]
     pub fn days_since(&self, then: Stamp) -> i64 {
         (self.now.day() - then.day()).num_days().max(0)
+    }
+
+    /// Every clearing.
+    pub fn clearings(&self) -> impl Iterator<Item = &Item<'a>> {
+        self.items.iter().filter(|item| matches!(item.told(), Content::Clearing { .. }))
     }
 
     /// The clearings that close the pause.

@@ -18,8 +18,8 @@ pub struct Noted {
     pub raised: Place,
     /// Every time a version that notes it tells.
     pub reported: Vec<Stamp>,
-    /// The times of the entries that close it.
-    pub closed: Vec<Stamp>,
+    /// The time of the first entry that closes it.
+    pub closed: Option<Stamp>,
 }
 
 /// Every sign above `note`. Struck entries and struck corrections still note theirs.
@@ -31,7 +31,7 @@ pub fn noted(reading: &Reading<'_>) -> BTreeMap<SignKey, Noted> {
             tier: Tier::Note,
             raised: place,
             reported: Vec::new(),
-            closed: Vec::new(),
+            closed: None,
         });
         sign.reported.push(happened);
         if tier > sign.tier {
@@ -59,7 +59,7 @@ pub fn noted(reading: &Reading<'_>) -> BTreeMap<SignKey, Noted> {
     signs.retain(|_, sign| sign.tier > Tier::Note);
     for (key, sign) in &mut signs {
         let closing = |item: &&Item<'_>| item.place > sign.raised && closes(reading, item, key);
-        sign.closed = reading.items.iter().filter(closing).map(Item::happened).collect();
+        sign.closed = reading.items.iter().find(closing).map(Item::happened);
     }
     signs
 }
@@ -77,9 +77,9 @@ fn closes(reading: &Reading<'_>, item: &Item<'_>, key: &SignKey) -> bool {
     }
 }
 
-/// Whether a programme is a revision: the same one was accepted before, each time with a lower number.
+/// Whether a programme is a revision of the one in force before it: the same, with a higher number.
 fn is_revision(reading: &Reading<'_>, programme: &Programme, place: Place) -> bool {
-    let mut earlier = reading
+    let before = reading
         .items
         .iter()
         .filter(|item| item.place < place)
@@ -87,9 +87,8 @@ fn is_revision(reading: &Reading<'_>, programme: &Programme, place: Place) -> bo
             Content::ProgrammeAccepted { carried, .. } => reading.shelf.get(carried),
             _ => None,
         })
-        .filter(|other| other.id == programme.id)
-        .peekable();
-    earlier.peek().is_some() && earlier.all(|other| other.revision < programme.revision)
+        .next_back();
+    before.is_some_and(|old| old.id == programme.id && old.revision < programme.revision)
 }
 
 /// The open signs with their tiers.
@@ -97,7 +96,7 @@ fn is_revision(reading: &Reading<'_>, programme: &Programme, place: Place) -> bo
 pub fn open(reading: &Reading<'_>) -> BTreeMap<SignKey, Tier> {
     noted(reading)
         .into_iter()
-        .filter(|(_, sign)| sign.closed.is_empty())
+        .filter(|(_, sign)| sign.closed.is_none())
         .map(|(key, sign)| (key, sign.tier))
         .collect()
 }
