@@ -7,7 +7,7 @@ use frond_core::diary::entry::{Answer, Content, Entry, EntryId, Ratings, SignNot
 use frond_core::moment::Stamp;
 use frond_core::programme::rule::Rule;
 use frond_core::programme::values::{Rating, RatingKind};
-use frond_core::progression::Outcome;
+use frond_core::progression::{Fold, Outcome};
 use frond_core::safety::{Sign, Tier};
 use frond_tests::lives::Life;
 use frond_tests::lives::dice::Dice;
@@ -142,4 +142,38 @@ fn never_raises(says: Says, seeds: std::ops::Range<u64>) {
 #[test]
 fn safety_property_holds_in_the_model() {
     never_raises(model::outcome, 0..20_000);
+}
+
+fn engine(entries: &[Entry], now: &Stamp, tried: Option<&Rule>) -> Outcome {
+    let mut fold = Fold::new(tried.cloned());
+    for entry in entries {
+        fold.write(entry).unwrap();
+    }
+    fold.outcome(now)
+}
+
+#[test]
+fn safety_property_holds_in_the_engine() {
+    never_raises(engine, 0..20_000);
+}
+
+/// The check can fail: a reading that takes "worst imaginable" for no discomfort raises outcomes.
+#[test]
+#[should_panic(expected = "raised the outcome")]
+fn a_reading_blind_to_the_worst_rating_is_found_out() {
+    never_raises(
+        |entries, now, tried| {
+            let mut blind = entries.to_vec();
+            for entry in &mut blind {
+                if let Content::Session(session) = told_mut(entry)
+                    && let Some(Answer::Rated(peak)) = &mut session.ratings.peak
+                    && peak.get() == 10
+                {
+                    *peak = Rating::new(0).unwrap();
+                }
+            }
+            model::outcome(&blind, now, tried)
+        },
+        0..20_000,
+    );
 }
