@@ -2,7 +2,8 @@
 //!
 //! The core knows no foreign interface, no screen toolkit, no ambient clock, zone or randomness:
 //! the moment comes in as a value ([`moment::Moment`]); files, random bytes and key keeping come in
-//! through small traits (`ports`). Every room is named by what it decides.
+//! through small traits ([`ports`]). Start at [`companion`], the one door; every room is named by what it
+//! decides.
 #![cfg_attr(
     test,
     allow(
@@ -13,9 +14,12 @@
     )
 )]
 
+pub mod companion;
 pub mod diary;
 pub mod moment;
+pub mod ports;
 pub mod programme;
 pub mod progression;
 pub mod safety;
+pub mod screens;
 pub mod words;

@@ -25,7 +25,8 @@ pub struct Call<'a> {
     pub signs: &'a [Sign],
     /// The programme's contacts; none without a programme.
     pub contacts: Option<&'a Contacts>,
-    /// When it was, in words that follow "I noticed it": `today at 14:05`. Empty if not known.
+    /// When it was, in words that follow "I noticed it": `today at 14:05`. Empty if not known, or
+    /// if the sign is a lasting state such as a pregnancy.
     pub when: &'a str,
 }
 
@@ -201,19 +202,15 @@ impl Say<'_> {
         } else if self.call.signs.iter().any(|sign| sign.same_day()) {
             text.push(self.words.text("call-today", &[]));
         }
-        let clinician = (&contacts.clinician).into();
-        let contact = (&contacts.contact).into();
-        let hours = (&contacts.hours).into();
-        text.push(if emergency {
-            self.words.text(
-                "call-clinician-after",
-                &[("clinician", clinician), ("contact", contact), ("hours", hours)],
-            )
-        } else {
-            self.words.text(
-                "call-clinician",
-                &[("clinician", clinician), ("contact", contact), ("hours", hours)],
-            )
+        let values = [
+            ("clinician", (&contacts.clinician).into()),
+            ("contact", (&contacts.contact).into()),
+            ("hours", (&contacts.hours).into()),
+        ];
+        text.push(match self.call.tier {
+            Tier::Emergency => self.words.text("call-clinician-after", &values),
+            Tier::Stop => self.words.text("call-clinician", &values),
+            Tier::AskFirst | Tier::Note => self.words.text("call-clinician-ask", &values),
         });
         let out_of_hours = (&contacts.out_of_hours).into();
         text.push(self.words.text("call-out-of-hours", &[("line", out_of_hours)]));
@@ -221,7 +218,7 @@ impl Say<'_> {
             Some(advice) => self.words.text("call-nobody-answers", &[("advice", advice.into())]),
             None => self.words.text("call-nobody-answers-unsaid", &[]),
         });
-        let mut dial: Vec<Dial> = self.contact_dials(contacts);
+        let mut dial = self.contact_dials(contacts);
         if !emergency {
             let number = (&contacts.emergency_number).into();
             let country = (&contacts.emergency_country).into();
@@ -242,7 +239,10 @@ impl Say<'_> {
         if self.call.signs.iter().any(|sign| sign.same_day()) {
             text.push(self.words.text("call-today", &[]));
         }
-        text.push(self.words.text("call-own-doctor", &[]));
+        text.push(match self.call.tier {
+            Tier::Emergency | Tier::Stop => self.words.text("call-own-doctor", &[]),
+            Tier::AskFirst | Tier::Note => self.words.text("call-own-doctor-ask", &[]),
+        });
         text.push(self.words.text("call-if-worse-unknown", &[]));
         text
     }

@@ -15,6 +15,8 @@ mod screening;
 mod sign;
 mod source;
 mod stricter;
+#[cfg(test)]
+mod tests;
 mod tier;
 
 pub use call::{Call, Line, LineKind, StopAndCall, nobody_told};
@@ -25,7 +27,7 @@ pub use care::{
 pub use contacts::{Contacts, Dial, dialable};
 pub use group::SignGroup;
 pub use screening::{
-    AfterAnythingNew, Answer, AnythingNew, Asked, FullList, Plan, Screening, Unanswered, Why,
+    AfterAnythingNew, Answer, AnythingNew, Asked, FullList, Revision, Screening, Unanswered, Why,
 };
 pub use sign::Sign;
 pub use source::{Mark, Source};

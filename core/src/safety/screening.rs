@@ -42,20 +42,20 @@ impl Why {
     }
 }
 
-/// A programme as the questions know it.
+/// One revision of a programme.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub struct Plan<'a> {
+pub struct Revision<'a> {
     /// The programme's id.
-    pub id: &'a str,
-    /// Its revision.
-    pub revision: u32,
+    pub programme: &'a str,
+    /// The number of the revision.
+    pub number: u32,
 }
 
 /// When the full list was last answered.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Asked<'a> {
     /// The programme accepted at that time; none if there was none.
-    pub plan: Option<Plan<'a>>,
+    pub accepted: Option<Revision<'a>>,
     /// Whole local days since then; 0 is today.
     pub days_ago: u32,
 }
@@ -63,8 +63,8 @@ pub struct Asked<'a> {
 /// What decides whether the full list is due.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Screening<'a> {
-    /// The accepted programme.
-    pub plan: Option<Plan<'a>>,
+    /// The accepted programme, if there is one.
+    pub accepted: Option<Revision<'a>>,
     /// When the list was last answered in full.
     pub asked: Option<Asked<'a>>,
     /// Whole local days since the last session of any kind; none before the first.
@@ -81,11 +81,11 @@ impl Screening<'_> {
     /// Without a programme it is never due by itself: there is nobody's number to go by. A person
     /// can report a sign at any time.
     pub fn due(&self) -> Option<Why> {
-        let plan = self.plan?;
+        let now = self.accepted?;
         let Some(asked) = self.asked else { return Some(Why::NewProgramme) };
-        match asked.plan {
-            Some(then) if then.id == plan.id && then.revision == plan.revision => {}
-            Some(then) if then.id == plan.id => return Some(Why::NewRevision),
+        match asked.accepted {
+            Some(then) if then == now => {}
+            Some(then) if then.programme == now.programme => return Some(Why::NewRevision),
             _ => return Some(Why::NewProgramme),
         }
         if self.gap_unanswered(asked) {

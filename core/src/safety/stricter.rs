@@ -25,7 +25,8 @@ pub struct StricterSign {
 pub enum StricterError {
     /// The line would make a sign milder than it is.
     #[error(
-        "\"{}\" would become milder: it is \"{}\", and a programme can only make a sign stricter. \
+        "\"{}\" would be milder than this sign is: it is \"{}\", and a programme can only make a \
+         sign stricter. \
          Give a graver tier or leave the line out.",
         .tier.name(), .sign.tier().name()
     )]

@@ -37,7 +37,8 @@ impl Value {
                 let places = (*places).min(6);
                 let scale = 10f64.powi(i32::from(places));
                 // Rounded here, because the library pads decimal places but does not cut them.
-                let rounded = (number * scale).round() / scale;
+                // Adding zero makes a rounded "-0" a plain 0.
+                let rounded = (number * scale).round() / scale + 0.0;
                 let options = FluentNumberOptions {
                     minimum_fraction_digits: (places > 0).then_some(usize::from(places)),
                     ..FluentNumberOptions::default()

@@ -1,1 +1,107 @@
-# Words that several rooms share: yes, no, back, units, days.
+# Words that several rooms share: dates, sizes, positions, practices, what to press.
+
+common-date = { $weekday ->
+        [1] Monday
+        [2] Tuesday
+        [3] Wednesday
+        [4] Thursday
+        [5] Friday
+        [6] Saturday
+       *[7] Sunday
+    } { $day } { $month ->
+        [1] January
+        [2] February
+        [3] March
+        [4] April
+        [5] May
+        [6] June
+        [7] July
+        [8] August
+        [9] September
+        [10] October
+        [11] November
+       *[12] December
+    } { $year }
+common-today-at = today at { $time }
+common-yesterday-at = yesterday at { $time }
+common-date-at = on { $date } at { $time }
+
+common-size = { $mm } mm
+common-trainer = { $label }, { $size }
+common-then = , then { "" }
+common-part = { $used }: { $minutes }
+common-step-used = { $used }, { $position }
+common-step-plain = { $step }, { $position }
+common-minutes = { $minutes ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    }
+common-minutes-span = { $least } to { $most } minutes
+
+common-on-back = lying on your back
+common-side-lying = lying on your side
+common-sitting = sitting
+common-standing = standing
+common-position-other = in the position your plan describes
+
+common-practice-trainer = Trainer
+common-practice-breathing = Slow breathing
+common-practice-belly-breathing = Belly breathing
+common-practice-meditation = Meditation
+common-practice-other = Another practice
+
+common-rating-peak = highest discomfort
+common-rating-before = discomfort before
+common-rating-after = discomfort afterwards
+common-rating-worry = worry
+
+action-today = Back to today
+action-log = Log a session
+action-log-breathing = Log a breathing practice
+action-ladder = Your steps
+action-suggestion = What your plan says now
+action-signs = Something is not right
+action-stop-and-call = Whom to call
+action-spoke = I spoke with …
+action-entries = What you wrote
+action-plan = Your plan in words
+action-accept-programme = Add your plan
+action-confirm-step = Yes, this is what I use now
+action-time-right = Yes, the time is right
+action-feels-ready = Would you like to try the next step?
+action-try = Try it
+action-stay = Stay where I am
+action-stay-here = Stay here for now
+action-stay-here-end = I no longer want to stay here
+action-take-back = Take this back
+
+trouble-free-space = There is no room left on the disk, so this was not kept. What you wrote before is safe. Free some space and try again.
+trouble-open-again = Something went wrong while writing. Close the diary, open it again and look whether your last entry is there.
+trouble-read-only = The diary can only be read just now. Free some space on the disk, then open it again.
+trouble-close-elsewhere = This diary is open somewhere else. Close it there and try again.
+trouble-update = This diary was written by a newer Frond. Update Frond to open it. Nothing was changed.
+trouble-wrong-secret = This does not open the diary. Check the passphrase and try again.
+trouble-restore = Something needed to open this diary is damaged or missing. Nothing was changed. If you have a copy of the whole folder, put it back.
+trouble-not-a-diary = There is no diary in this folder. Check the folder, or start a new diary there.
+trouble-already-there = There is a diary in this folder already. Open it, or choose another folder.
+trouble-try-again = That did not work just now, and nothing was written. Try again.
+
+refusal-future = The time lies in the future. Check the date and the time.
+refusal-no-such-entry = There is no such entry. Look at what you wrote to find it.
+refusal-machine-mark = Frond wrote this mark itself to keep you safe, so it cannot be changed.
+refusal-other-kind = A correction tells the same kind of thing as before. Take the entry back and write a new one instead.
+refusal-no-such-step = Your plan has no such step. Look at your steps.
+refusal-no-programme = There is no plan with steps yet. Add your plan first.
+refusal-suggestion-changed = Things have changed since this was shown. Look again at what your plan says now.
+refusal-not-open = This is not open, or was closed already. Look again at what is open.
+refusal-plan = This plan cannot be used as it is. Send it back to whoever wrote it:
+    { $why }
+refusal-revision-in-use = You use this plan already. Nothing was changed.
+refusal-older-revision = This is an older version of the plan you use. Nothing was changed. Ask your clinician which one is meant.
+refusal-end-before-start = The last day lies before the first day. Check both.
+refusal-parts = Tell 1 to 6 parts, each up to 24 hours long.
+refusal-size-missing = Tell which size you used.
+refusal-no-sign = Choose at least one.
+refusal-sign-not-asked = This one cannot be reported. Choose one from the list.
+refusal-number-not-offered = Frond only opens the numbers shown on this screen.
+refusal-too-long = This is too long to be kept. Shorten it.

@@ -1,1 +1,85 @@
-# What today asks.
+# What today asks, what was written, and the plan in words.
+
+today-title = Today
+today-read-only = The diary can only be read just now. What you wrote is there. Free some space on the disk, then open it again.
+today-missing = { $count ->
+        [one] One earlier entry may be missing. The damaged file was kept aside. Tell your clinician at the next talk; until then your plan stays on this step.
+       *[other] { $count } earlier entries may be missing. The damaged file was kept aside. Tell your clinician at the next talk; until then your plan stays on this step.
+    }
+today-paused = Trainers are paused until you have spoken with someone.
+today-clock = Is it { $date }, { $when }? The clock of this device may be wrong.
+today-confirm-step = { $step }: is this what you use now?
+today-review = Your plan was due to be looked at again. Ask for a visit; until then it stays as it is.
+today-time-off = You have time off. Nothing is asked today.
+today-no-programme = There is no plan yet. You can breathe and write it down; Frond suggests nothing without your clinician's plan.
+today-enough-for-today = You have done what the plan asks at most for one day. Rest is part of it.
+today-done-today = Done today.
+today-rest-day = A rest day in your plan.
+today-days-this-week = { $days ->
+        [one] Practised on { $days } day this week.
+       *[other] Practised on { $days } days this week.
+    }
+today-weekly = { $times ->
+        [one] { $times } time a week
+       *[other] { $times } times a week
+    }
+today-weekly-span = { $least } to { $most } times a week
+today-enough = Not in the mood? Today, breathing is enough.
+today-nothing-now = Do nothing else now. Look at whom to call.
+today-look-forward = You look forward to: { $what }
+today-caution-stop = You can stop at any moment. Stopping is always right.
+today-caution-never-hurt = It is not meant to hurt. Never push or force.
+today-caution-clinician = Your clinician's word comes before anything on this screen.
+
+entries-title = What you wrote
+entries-empty = Nothing yet. Your first session will stand here.
+entries-struck = Left out
+entries-corrected = Corrected
+entries-written-later = Written on { $date }
+entries-session = { $what }, { $minutes ->
+        [one] { $minutes } minute
+       *[other] { $minutes } minutes
+    }, { $ended }, { $peak }
+entries-finished = finished
+entries-stopped = stopped
+entries-could-not-start = could not start
+entries-peak = highest discomfort { $number }
+entries-unrated = not rated
+entries-step-change = Another step
+entries-step-confirmed = Step confirmed
+entries-programme = Plan accepted, revision { $revision }
+entries-signs = Noted: { $signs }
+entries-spoke = Spoke with { $with }
+entries-screening = Questions about how you are, answered
+entries-feels-ready = Answered whether to try the next step
+entries-suggestion = Looked at what the plan says
+entries-chose-try = Chose to try it
+entries-chose-stay = Chose to stay
+entries-stay-here = Chose how to go on
+entries-time-off = Time off from { $from } to { $to }
+entries-look-forward = Look forward to: { $what }
+entries-function = { $activity }: { $number } of 10
+entries-goal = { $goal }: { $number }
+entries-question = For the visit: { $text }
+entries-settings = Settings changed
+entries-time-confirmed = Time confirmed
+entries-clock = The clock may have been wrong
+entries-missing = { $count ->
+        [one] One entry is missing here
+       *[other] { $count } entries are missing here
+    }
+entries-restored = Restored from a copy
+entries-erased = Erased
+
+plan-title = Your plan in words
+
+kept-title = Kept.
+kept-session = Well looked after. The rest can wait.
+kept-stopped = You stopped, and that is always right. Nothing more is asked today.
+kept-contact = If you would like to talk: { $name }, { $phone } ({ $hours }).
+kept-strike = It is left out from now on. You can still see it in what you wrote.
+kept-correction = The correction counts from now on. The first version stays visible to you.
+kept-step = This step is used from now on.
+kept-programme = This plan is used from now on.
+kept-spoke = Good that you spoke with someone.
+kept-question = It will be with your questions for the visit.

@@ -1,0 +1,433 @@
+//! The one door: a request and a moment in, a screen and duties out.
+//!
+//! Decides in which order things happen: the clock is looked at, a request is checked, what it tells is
+//! written to the journal and synced, the state follows, the screen is made. Leaves what may be
+//! written to `check`, what the rule says to [`crate::progression`], what is shown to
+//! [`crate::screens`], and bytes to [`crate::diary::store`].
+
+mod check;
+mod clock;
+mod request;
+mod trouble;
+
+pub use request::{Request, SessionTold, Told, Write};
+pub use trouble::{Refusal, Trouble};
+
+use std::path::Path;
+use std::sync::Arc;
+
+use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
+use crate::diary::resolve::resolve;
+use crate::diary::state::State;
+use crate::diary::store::{Findings, Missing, Opened, Seq, Store};
+use crate::moment::{Moment, Stamp};
+use crate::ports::{Disk, KeyKeeper, Random};
+use crate::programme::values::{Count, StepId};
+use crate::progression::{Basis, Outcome, OutcomeKind};
+use crate::safety::Sign;
+use crate::screens::{
+    EntriesScreen, KeptScreen, LadderScreen, LogSessionScreen, PlanScreen, Scene, Screen,
+    SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen, TodayScreen,
+};
+use crate::words::Words;
+
+/// After so many entries since the last snapshot it is worth saving a new one.
+const UNSAVED: u64 = 16;
+
+/// What the companion needs from outside.
+#[derive(Clone, Debug)]
+pub struct Ports {
+    /// Files.
+    pub disk: Arc<dyn Disk>,
+    /// Random bytes.
+    pub random: Arc<dyn Random>,
+}
+
+/// The answer to a request.
+pub struct Answer {
+    /// What to show.
+    pub screen: Screen,
+    /// What the shell must do.
+    pub duties: Vec<Duty>,
+}
+
+/// What a shell must do.
+#[derive(Clone, PartialEq, Eq)]
+pub enum Duty {
+    /// Open the dialler with this number filled in. Frond never rings by itself.
+    OpenDialler {
+        /// The number.
+        number: String,
+    },
+}
+
+/// One open diary, with everything that answers from it.
+pub struct Companion {
+    store: Store,
+    random: Arc<dyn Random>,
+    words: Words,
+    state: State,
+    findings: Findings,
+    observed: Option<Moment>,
+    /// Machine marks that could not be written yet; until they are, no suggestion is shown.
+    pending: Vec<Content>,
+    unsaved: u64,
+}
+
+impl Companion {
+    /// Starts a new, empty diary in `folder`.
+    ///
+    /// # Errors
+    /// [`Trouble`], for example when a diary is there already.
+    pub fn start(
+        ports: &Ports,
+        folder: &Path,
+        keeper: &dyn KeyKeeper,
+        language: &str,
+    ) -> Result<Self, Trouble> {
+        let opened = Store::create(ports.disk.clone(), folder, keeper, ports.random.clone())?;
+        Ok(Self::assemble(ports, opened, State::new(), language))
+    }
+
+    /// Opens the diary in `folder`. What was found damaged is written down as missing and said on
+    /// Today.
+    ///
+    /// # Errors
+    /// [`Trouble`]; nothing on disk has then been changed.
+    pub fn open(
+        ports: &Ports,
+        folder: &Path,
+        keeper: &dyn KeyKeeper,
+        language: &str,
+        moment: &Moment,
+    ) -> Result<Self, Trouble> {
+        let mut opened = Store::open(ports.disk.clone(), folder, keeper, ports.random.clone())?;
+        let snapshot = opened.snapshot.take();
+        let tail = std::mem::take(&mut opened.tail);
+        let state = match snapshot.and_then(|snapshot| State::decode(&snapshot.bytes)) {
+            Some(state) => Some(apply_all(state, &tail)?),
+            None => None,
+        };
+        let unsaved = tail.len() as u64;
+        let rebuilt = match state.flatten() {
+            Some(state) => state,
+            None => State::from_history(&history(&opened.store)?)?,
+        };
+        let mut companion = Self::assemble(ports, opened, rebuilt, language);
+        companion.unsaved = unsaved;
+        companion.mark_missing();
+        companion.observe(moment, true);
+        // What cannot be written now is tried again at every request; reading must not wait for it.
+        let _tried_again = companion.write_marks(moment);
+        Ok(companion)
+    }
+
+    fn assemble(ports: &Ports, opened: Opened, state: State, language: &str) -> Self {
+        let tag = state.language().unwrap_or(language);
+        Self {
+            words: Words::for_language(tag),
+            store: opened.store,
+            random: ports.random.clone(),
+            state,
+            findings: opened.findings,
+            observed: None,
+            pending: Vec::new(),
+            unsaved: 0,
+        }
+    }
+
+    /// What opening found that is not as it was written.
+    #[must_use]
+    pub fn findings(&self) -> &Findings {
+        &self.findings
+    }
+
+    /// The folded diary, for measuring and for tests.
+    #[must_use]
+    pub fn state(&self) -> &State {
+        &self.state
+    }
+
+    /// The words of this diary's language.
+    #[must_use]
+    pub fn words(&self) -> &Words {
+        &self.words
+    }
+
+    /// Every entry as it stands in the journal.
+    ///
+    /// # Errors
+    /// [`Trouble`] when the journal cannot be read.
+    pub fn entries(&self) -> Result<Vec<Entry>, Trouble> {
+        history(&self.store)
+    }
+
+    /// A new request id. It carries how many entries there were, so that asking again is recognised
+    /// however old the form is.
+    ///
+    /// # Errors
+    /// [`Trouble`] when there are no random bytes.
+    pub fn new_id(&self) -> Result<EntryId, Trouble> {
+        let mut bytes = [0u8; 16];
+        self.random.fill(&mut bytes)?;
+        let issued = u32::try_from(self.state.count()).unwrap_or(u32::MAX).to_be_bytes();
+        if let Some(head) = bytes.get_mut(..4) {
+            head.copy_from_slice(&issued);
+        }
+        Ok(EntryId(bytes))
+    }
+
+    /// Answers a request.
+    ///
+    /// # Errors
+    /// [`Trouble`], by what the person can do next. Nothing was written, unless it says that the diary
+    /// has to be opened again to see.
+    pub fn ask(&mut self, request: Request, moment: &Moment) -> Result<Answer, Trouble> {
+        self.observe(moment, false);
+        // Without the marks a suggestion could be too much, and an entry would stand before them.
+        let needs_marks = matches!(request, Request::Suggestion | Request::Write(_));
+        if let (Err(trouble), true) = (self.write_marks(moment), needs_marks) {
+            return Err(trouble);
+        }
+        let now = moment.now;
+        let mut duties = Vec::new();
+        let screen = match request {
+            Request::Today => self.show(&now, |scene| Screen::Today(TodayScreen::new(scene))),
+            Request::LogSession => {
+                let id = self.new_id()?;
+                self.show(&now, |scene| Screen::LogSession(LogSessionScreen::new(scene, id)))
+            }
+            Request::Ladder => self.show(&now, |scene| Screen::Ladder(LadderScreen::new(scene))),
+            Request::Suggestion => self.suggestion(moment)?,
+            Request::Signs => self.show(&now, |scene| Screen::Signs(SignsScreen::new(scene))),
+            Request::StopAndCall => self.stop_and_call(&now, &[]),
+            Request::Spoke => self.show(&now, |scene| Screen::Spoke(SpokeScreen::new(scene))),
+            Request::Entries => {
+                let entries = self.entries()?;
+                let counted = resolve(&entries);
+                self.show(&now, |scene| Screen::Entries(EntriesScreen::new(scene, &counted)))
+            }
+            Request::Plan => self.show(&now, |scene| Screen::Plan(PlanScreen::new(scene))),
+            Request::Dial { number } => {
+                let screen = self.stop_and_call(&now, &[]);
+                let offered = matches!(&screen, Screen::StopAndCall(stop)
+                    if stop.call.dials().any(|dial| dial.number == number));
+                if !offered {
+                    return Err(Refusal::NumberNotOffered.into());
+                }
+                duties.push(Duty::OpenDialler { number });
+                screen
+            }
+            Request::Write(write) => self.write(write, moment)?,
+        };
+        Ok(Answer { screen, duties })
+    }
+
+    /// Saves a snapshot when one is due and makes room for the next entries. Call it when nobody waits;
+    /// nothing depends on it but speed.
+    ///
+    /// # Errors
+    /// [`Trouble`]; no entry is in danger.
+    pub fn tidy(&mut self) -> Result<(), Trouble> {
+        if !self.store.is_writable() {
+            return Ok(());
+        }
+        if self.unsaved >= UNSAVED {
+            self.save()?;
+        }
+        Ok(self.store.prepare()?)
+    }
+
+    /// Saves a snapshot now.
+    ///
+    /// # Errors
+    /// [`Trouble`]; no entry is in danger.
+    pub fn save(&mut self) -> Result<(), Trouble> {
+        let bytes = self.state.encode().map_err(|_| Trouble::TryAgain)?;
+        if let Some(last) = self.store.last() {
+            self.store.save_snapshot(last, &bytes)?;
+            self.unsaved = 0;
+        }
+        Ok(())
+    }
+
+    fn show(&self, now: &Stamp, make: impl FnOnce(&Scene<'_>) -> Screen) -> Screen {
+        let assessment = self.state.rule().assess(now);
+        let store = StoreNote {
+            missing: count(self.findings.missing.iter()),
+            read_only: !self.store.is_writable(),
+        };
+        make(&Scene {
+            words: &self.words,
+            state: &self.state,
+            assessment: &assessment,
+            now: *now,
+            store,
+        })
+    }
+
+    fn stop_and_call(&self, now: &Stamp, just_noted: &[Sign]) -> Screen {
+        self.show(now, |scene| Screen::StopAndCall(StopScreen::new(scene, just_noted)))
+    }
+
+    /// Shows the suggestion, and writes down that it was shown where that is news (rule sentence D2).
+    fn suggestion(&mut self, moment: &Moment) -> Result<Screen, Trouble> {
+        let assessment = self.state.rule().assess(&moment.now);
+        let mut shown = None;
+        if let Basis::Step { step, has_rule: true, .. } = &assessment.basis {
+            let kind = assessment.outcome.kind();
+            let to: Option<StepId> = match &assessment.outcome {
+                Outcome::StepBack { to } | Outcome::StepUp { to } => Some(to.clone()),
+                Outcome::PauseAndCall | Outcome::Hold { .. } | Outcome::ReadyToTalk => None,
+            };
+            let sessions = self.state.sessions();
+            shown = self
+                .state
+                .shown()
+                .filter(|last| {
+                    last.outcome == kind
+                        && last.step == step.as_str()
+                        && last.to.as_deref() == to.as_ref().map(StepId::as_str)
+                        && last.sessions == sessions
+                        && last.chosen.is_none()
+                })
+                .map(|last| last.entry);
+            if shown.is_none() && kind != OutcomeKind::PauseAndCall && self.store.is_writable() {
+                let id = self.new_id()?;
+                let step = step.clone();
+                let content = Content::SuggestionShown { outcome: kind, step, to };
+                self.append(id, moment.now, content, moment)?;
+                shown = Some(id);
+            }
+        }
+        Ok(self.show(&moment.now, |scene| Screen::Suggestion(SuggestionScreen::new(scene, shown))))
+    }
+
+    fn write(&mut self, write: Write, moment: &Moment) -> Result<Screen, Trouble> {
+        if self.was_written(write.id)? {
+            return self.again(write.id, moment);
+        }
+        let checked = check::checked(write, &check::Facts { companion: self, moment })?;
+        let (id, content) = (checked.first().id, checked.first().content.clone());
+        for line in checked.lines() {
+            self.append(line.id, line.happened, line.content, moment)?;
+        }
+        if let Some(tag) = self.state.language().filter(|tag| *tag != self.words.language().tag) {
+            self.words = Words::for_language(tag);
+        }
+        Ok(self.kept(id, &content, moment))
+    }
+
+    /// A request asked again: nothing is written twice, and what the first asking did not get to is
+    /// written now.
+    fn again(&mut self, id: EntryId, moment: &Moment) -> Result<Screen, Trouble> {
+        let entries = self.entries()?;
+        let find = |id: EntryId| entries.iter().find(|entry| entry.id == id);
+        let content = &find(id).ok_or(Refusal::NoSuchEntry)?.what;
+        if let Content::SuggestionAnswered { shown, chosen: Chosen::Try } = content
+            && find(check::second(id)).is_none()
+            && let Some(Content::SuggestionShown { to: Some(to), .. }) =
+                find(*shown).map(|entry| &entry.what)
+        {
+            let step = Content::StepChange { to: to.clone(), why: Why::Suggested };
+            self.append(check::second(id), moment.now, step, moment)?;
+        }
+        Ok(self.kept(id, content, moment))
+    }
+
+    fn kept(&self, id: EntryId, content: &Content, moment: &Moment) -> Screen {
+        let noted: Vec<Sign> = signs_of(content).iter().map(|noted| noted.sign).collect();
+        if noted.is_empty() {
+            self.show(&moment.now, |scene| Screen::Kept(KeptScreen::new(scene, id, content)))
+        } else {
+            self.stop_and_call(&moment.now, &noted)
+        }
+    }
+
+    fn was_written(&self, id: EntryId) -> Result<bool, Trouble> {
+        let issued = id.0.first_chunk::<4>().map_or(0, |head| u32::from_be_bytes(*head));
+        match self.state.has_written(id, u64::from(issued)) {
+            Some(known) => Ok(known),
+            None => Ok(self.entries()?.iter().any(|entry| entry.id == id)),
+        }
+    }
+
+    /// Writes one entry; when this returns it would survive a power cut, and the state has followed.
+    fn append(
+        &mut self,
+        id: EntryId,
+        happened: Stamp,
+        what: Content,
+        moment: &Moment,
+    ) -> Result<(), Trouble> {
+        let entry = Entry { id, written: moment.now, happened, uptime: moment.uptime, what };
+        let bytes = serde_json::to_vec(&entry).map_err(|_| Trouble::TryAgain)?;
+        self.store.append(&bytes)?;
+        self.unsaved += 1;
+        if self.state.apply(&entry).is_err() {
+            self.state = State::from_history(&history(&self.store)?)?;
+        }
+        Ok(())
+    }
+
+    /// Entries newly found missing leave a mark, once.
+    fn mark_missing(&mut self) {
+        let new = count(self.findings.missing.iter().filter(|hole| hole.new));
+        if let Ok(entries) = Count::new(new.min(u64::from(Count::MOST))) {
+            self.pending.push(Content::MissingMark { entries });
+        }
+    }
+
+    /// Looks at the clock (rule sentence T3); what cannot be trusted leaves a mark.
+    fn observe(&mut self, moment: &Moment, opening: bool) {
+        let change = clock::changed(&self.state, self.observed.as_ref(), moment, opening);
+        self.observed = Some(*moment);
+        let known = self.state.rule().time_unconfirmed()
+            || self.pending.iter().any(|mark| matches!(mark, Content::ClockMark { .. }));
+        if let Some(change) = change.filter(|_| !known) {
+            self.pending.push(Content::ClockMark { change });
+        }
+    }
+
+    fn write_marks(&mut self, moment: &Moment) -> Result<(), Trouble> {
+        while let Some(mark) = self.pending.first().cloned() {
+            let id = self.new_id()?;
+            self.append(id, moment.now, mark, moment)?;
+            self.pending.remove(0);
+        }
+        Ok(())
+    }
+}
+
+/// How many entries these holes held.
+fn count<'a>(holes: impl Iterator<Item = &'a Missing>) -> u64 {
+    holes.map(|hole| hole.through.get().saturating_sub(hole.from.get()) + 1).sum()
+}
+
+fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {
+    match content {
+        Content::Correction { content, .. } => content.signs(),
+        other => other.signs(),
+    }
+}
+
+/// Applies the entries after a snapshot; `None` when the whole journal is needed.
+fn apply_all(mut state: State, tail: &[(Seq, Vec<u8>)]) -> Result<Option<State>, Trouble> {
+    for (_, bytes) in tail {
+        if state.apply(&read(bytes)?).is_err() {
+            return Ok(None);
+        }
+    }
+    Ok(Some(state))
+}
+
+fn history(store: &Store) -> Result<Vec<Entry>, Trouble> {
+    let mut entries = Vec::new();
+    store.read_from(Seq::FIRST, |_, bytes| entries.push(read(bytes)))?;
+    entries.into_iter().collect()
+}
+
+/// A sealed line that verifies was written by Frond; one this program cannot read is from a newer one.
+fn read(bytes: &[u8]) -> Result<Entry, Trouble> {
+    serde_json::from_slice(bytes).map_err(|_| Trouble::Update)
+}

@@ -1,0 +1,173 @@
+//! What a person can ask of the companion. A request carries no tier, no place and no clock: those
+//! are decided inside.
+
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+
+use crate::diary::entry::{
+    Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, SignKey,
+    UsedPart, Why,
+};
+use crate::moment::Stamp;
+use crate::programme::values::{Line, Passage, Position, Practice, Rating, StepId};
+use crate::safety::Sign;
+
+/// One request.
+#[derive(Clone)]
+pub enum Request {
+    /// What today asks.
+    Today,
+    /// The form for logging a session.
+    LogSession,
+    /// The steps, and which is used now.
+    Ladder,
+    /// What the clinician's rule says now, and why.
+    Suggestion,
+    /// The cautions, to report one.
+    Signs,
+    /// Stop and call: whom, and what to say.
+    StopAndCall,
+    /// The form for "I spoke with ...".
+    Spoke,
+    /// What has been written, newest first.
+    Entries,
+    /// The plan in plain sentences.
+    Plan,
+    /// Open the dialler on a number that the stop-and-call screen offers.
+    Dial {
+        /// The number as offered.
+        number: String,
+    },
+    /// Write something down.
+    Write(Write),
+}
+
+/// Something to write down.
+#[derive(Clone)]
+pub struct Write {
+    /// The id of this request, from the form or from [`super::Companion::new_id`]. Asking again with
+    /// the same id writes nothing twice.
+    pub id: EntryId,
+    /// When it happened; `None`: now.
+    pub happened: Option<Stamp>,
+    /// What is told.
+    pub told: Told,
+}
+
+/// What a person can tell.
+#[derive(Clone)]
+pub enum Told {
+    /// A session.
+    Session(SessionTold),
+    /// An earlier entry was wrong; this is how it was.
+    Correct {
+        /// The entry.
+        of: EntryId,
+        /// Its whole new content, of the same kind.
+        told: Box<Told>,
+    },
+    /// An earlier entry is to be left out.
+    Strike {
+        /// The entry.
+        of: EntryId,
+    },
+    /// Another step is used from now on.
+    Step {
+        /// Which.
+        to: StepId,
+        /// Why.
+        why: Why,
+    },
+    /// The present step is the one used now.
+    ConfirmStep,
+    /// A programme or a revision of it is accepted. "Is this yours?" has been answered yes.
+    Programme {
+        /// Its exact text.
+        text: Arc<str>,
+    },
+    /// Signs, outside a session.
+    Signs {
+        /// Which.
+        signs: Vec<Sign>,
+        /// In the person's words.
+        note: Option<Passage>,
+    },
+    /// "I spoke with ..." (when: the request's `happened`).
+    Spoke {
+        /// With whom.
+        with: Line,
+        /// Which signs are closed by it.
+        signs: Vec<SignKey>,
+        /// Whether the pause is closed by it.
+        closes_pause: bool,
+    },
+    /// The cautions were asked.
+    Screening {
+        /// Which questions.
+        asked: Asked,
+        /// What was answered.
+        answer: ScreeningAnswer,
+        /// Signs answered yes or not sure.
+        signs: Vec<Sign>,
+    },
+    /// "Would you like to try the next step?"
+    FeelsReady(FeelsReady),
+    /// A choice upon a suggestion shown.
+    Choose {
+        /// The suggestion, by the entry that says it was shown.
+        shown: EntryId,
+        /// Try or stay.
+        chosen: Chosen,
+    },
+    /// "Stay here for now", or taking it back.
+    StayHere(bool),
+    /// Time off, both ends included.
+    TimeOff {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        to: NaiveDate,
+    },
+    /// Something to look forward to.
+    LookForward(Passage),
+    /// How able she is at an activity.
+    Function {
+        /// The activity.
+        activity: Line,
+        /// 0 unable to 10 able as before.
+        able: Rating,
+    },
+    /// How far a goal is reached.
+    Goal {
+        /// The goal.
+        goal: Line,
+        /// -2 to +2.
+        reached: Goal,
+    },
+    /// A question for the visit.
+    Question(Passage),
+    /// How the app behaves.
+    Settings(Settings),
+    /// The clock is right.
+    TimeConfirmed,
+}
+
+/// A session as told.
+#[derive(Clone)]
+pub struct SessionTold {
+    /// Kind of practice.
+    pub practice: Practice,
+    /// Parts actually used, in order.
+    pub parts: Vec<UsedPart>,
+    /// Position actually used.
+    pub position: Position,
+    /// How it ended.
+    pub ended: Ended,
+    /// How it felt.
+    pub ratings: Ratings,
+    /// Signs noted with it.
+    pub signs: Vec<Sign>,
+    /// The person's note.
+    pub note: Option<Passage>,
+}

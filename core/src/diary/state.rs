@@ -1,0 +1,240 @@
+//! Decides what the diary comes down to: the rule's facts and the few other things the screens need,
+//! folded entry by entry, small enough to be sealed as a snapshot. Everything here can be rebuilt
+//! from the journal; leaves to [`crate::progression`] what the facts mean.
+
+use serde::{Deserialize, Serialize};
+
+use super::entry::{Chosen, Content, Entry, EntryId, Settings};
+use super::resolve::resolve;
+use crate::moment::{Stamp, Uptime};
+use crate::progression::{Fold, FoldError, OutcomeKind};
+
+/// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
+const VERSION: u16 = 1;
+
+/// How many entry ids are remembered, to recognise a request asked twice.
+const IDS: usize = 1024;
+
+/// The folded diary.
+#[derive(Debug, Serialize, Deserialize)]
+pub struct State {
+    version: u16,
+    /// Entries applied so far.
+    count: u64,
+    rule: Fold,
+    ids: Vec<EntryId>,
+    sessions: u64,
+    language: Option<String>,
+    numbers_open: bool,
+    look_forward: Option<String>,
+    shown: Option<Shown>,
+    last: Option<Last>,
+    questions: u32,
+}
+
+/// The suggestion last shown.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Shown {
+    /// The entry that says so.
+    pub entry: EntryId,
+    /// The outcome.
+    pub outcome: OutcomeKind,
+    /// The step it was about.
+    pub step: String,
+    /// Where it led.
+    pub to: Option<String>,
+    /// What was chosen.
+    pub chosen: Option<Chosen>,
+    /// Sessions written until then; a new session makes it a new suggestion.
+    pub sessions: u64,
+}
+
+/// The last entry's clock readings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Last {
+    /// When it was written.
+    pub written: Stamp,
+    /// The device's running time then.
+    pub uptime: Option<Uptime>,
+}
+
+/// The whole journal is needed to apply this entry: it changes what was folded long ago.
+#[derive(Debug)]
+pub struct NeedsHistory;
+
+impl Default for State {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
+impl State {
+    /// The state of an empty diary.
+    #[must_use]
+    pub fn new() -> Self {
+        Self {
+            version: VERSION,
+            count: 0,
+            rule: Fold::new(None),
+            ids: Vec::new(),
+            sessions: 0,
+            language: None,
+            numbers_open: false,
+            look_forward: None,
+            shown: None,
+            last: None,
+            questions: 0,
+        }
+    }
+
+    /// Folds a whole diary, then drops what no later entry in order can need.
+    ///
+    /// # Errors
+    /// [`FoldError`] when a stored programme cannot be read.
+    pub fn from_history(entries: &[Entry]) -> Result<Self, FoldError> {
+        let mut state = Self::new();
+        for entry in entries {
+            state.rule.write(entry)?;
+            state.remember(entry);
+        }
+        for counted in resolve(entries) {
+            if !counted.struck {
+                state.note(counted.first.id, counted.content);
+            }
+        }
+        state.count = entries.len() as u64;
+        state.rule.trim();
+        Ok(state)
+    }
+
+    /// Applies the next entry.
+    ///
+    /// # Errors
+    /// [`NeedsHistory`] when the entry changes what was folded before; the state is then spent and must
+    /// be made anew with [`State::from_history`].
+    pub fn apply(&mut self, entry: &Entry) -> Result<(), NeedsHistory> {
+        if matches!(entry.what, Content::Correction { .. } | Content::Strike { .. }) {
+            return Err(NeedsHistory);
+        }
+        self.rule.write(entry).map_err(|_| NeedsHistory)?;
+        self.remember(entry);
+        self.count += 1;
+        self.note(entry.id, &entry.what);
+        Ok(())
+    }
+
+    fn remember(&mut self, entry: &Entry) {
+        self.ids.push(entry.id);
+        if self.ids.len() >= 2 * IDS {
+            let surplus = self.ids.len() - IDS;
+            self.ids.drain(..surplus);
+        }
+        self.last = Some(Last { written: entry.written, uptime: entry.uptime });
+    }
+
+    fn note(&mut self, id: EntryId, content: &Content) {
+        match content {
+            Content::Session(_) => self.sessions += 1,
+            Content::Settings(Settings { language, numbers_open }) => {
+                self.language = language.as_ref().map(|tag| tag.as_str().to_owned());
+                self.numbers_open = *numbers_open;
+            }
+            Content::LookForward { to } => self.look_forward = Some(to.as_str().to_owned()),
+            Content::SuggestionShown { outcome, step, to } => {
+                self.shown = Some(Shown {
+                    entry: id,
+                    outcome: *outcome,
+                    step: step.as_str().to_owned(),
+                    to: to.as_ref().map(|to| to.as_str().to_owned()),
+                    chosen: None,
+                    sessions: self.sessions,
+                });
+            }
+            Content::SuggestionAnswered { shown, chosen } => {
+                if let Some(last) = self.shown.as_mut().filter(|last| last.entry == *shown) {
+                    last.chosen = Some(*chosen);
+                }
+            }
+            Content::Question { .. } => self.questions += 1,
+            // A talk with the clinician is when questions are asked.
+            Content::Clearing { .. } => self.questions = 0,
+            _ => {}
+        }
+    }
+
+    /// The rule's facts.
+    #[must_use]
+    pub fn rule(&self) -> &Fold {
+        &self.rule
+    }
+    /// How many entries were applied.
+    #[must_use]
+    pub fn count(&self) -> u64 {
+        self.count
+    }
+    /// How many sessions were written.
+    #[must_use]
+    pub fn sessions(&self) -> u64 {
+        self.sessions
+    }
+    /// The language chosen for the screens.
+    #[must_use]
+    pub fn language(&self) -> Option<&str> {
+        self.language.as_deref()
+    }
+    /// Whether sizes and counts stay open on Today where the plan folds them.
+    #[must_use]
+    pub fn numbers_open(&self) -> bool {
+        self.numbers_open
+    }
+    /// Something to look forward to, in the person's words.
+    #[must_use]
+    pub fn look_forward(&self) -> Option<&str> {
+        self.look_forward.as_deref()
+    }
+    /// The suggestion last shown.
+    #[must_use]
+    pub fn shown(&self) -> Option<&Shown> {
+        self.shown.as_ref()
+    }
+    /// The last entry's clock readings.
+    #[must_use]
+    pub fn last(&self) -> Option<Last> {
+        self.last
+    }
+    /// Questions written down since the last talk.
+    #[must_use]
+    pub fn questions(&self) -> u32 {
+        self.questions
+    }
+
+    /// Whether an entry of this id was written: `None` where only the journal can tell.
+    #[must_use]
+    pub fn has_written(&self, id: EntryId, issued_at: u64) -> Option<bool> {
+        if self.ids.contains(&id) {
+            return Some(true);
+        }
+        let oldest_known = self.count.saturating_sub(self.ids.len() as u64);
+        // An id carries the count of entries when it was issued: an entry of it can only lie later.
+        (issued_at >= oldest_known && issued_at <= self.count).then_some(false)
+    }
+
+    /// The snapshot's content.
+    ///
+    /// # Errors
+    /// Only if the encoding itself fails.
+    pub fn encode(&self) -> Result<Vec<u8>, postcard::Error> {
+        postcard::to_stdvec(self)
+    }
+
+    /// Reads a snapshot's content; `None` when it is of another version or not understood, and has to be
+    /// rebuilt from the journal.
+    #[must_use]
+    pub fn decode(bytes: &[u8]) -> Option<Self> {
+        let (version, _) = postcard::take_from_bytes::<u16>(bytes).ok()?;
+        if version != VERSION {
+            return None;
+        }
+        postcard::from_bytes(bytes).ok()
+    }
+}

@@ -1,0 +1,11 @@
+//! Tests of the diary on disk. `conformance` holds on every disk; the rest breaks things on the
+//! simulated one.
+
+mod conformance;
+mod damage;
+mod faults;
+mod garbage;
+mod kit;
+mod power;
+mod stored;
+mod vectors;

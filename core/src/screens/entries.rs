@@ -1,0 +1,166 @@
+//! What was written, newest first, as it counts now; a corrected entry says so, a struck one stays
+//! visible to its owner.
+
+use serde::Serialize;
+
+use super::{Action, Does, Scene, plain};
+use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, Session};
+use crate::diary::resolve::Counted;
+use crate::words::Words;
+
+/// What was written.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct EntriesScreen {
+    /// Heading.
+    pub title: String,
+    /// Said where nothing was written yet.
+    pub empty: Option<String>,
+    /// The entries, newest first.
+    pub entries: Vec<EntryLine>,
+    /// What else can be done.
+    pub actions: Vec<Action>,
+}
+
+/// One entry.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct EntryLine {
+    /// Its identity, to correct or strike it.
+    pub id: EntryId,
+    /// When it happened.
+    pub when: String,
+    /// What it tells.
+    pub text: String,
+    /// Left out, corrected, written later.
+    pub notes: Vec<String>,
+    /// Whether a person may correct or strike it.
+    pub can_change: bool,
+}
+
+impl EntriesScreen {
+    pub(crate) fn new(scene: &Scene<'_>, counted: &[Counted<'_>]) -> Self {
+        let words = scene.words;
+        let entries: Vec<EntryLine> = counted
+            .iter()
+            .rev()
+            .map(|entry| EntryLine {
+                id: entry.first.id,
+                when: plain::when(words, entry.happened, scene.now),
+                text: tell(words, entry.content),
+                notes: notes(words, entry),
+                can_change: entry.first.what.is_persons(),
+            })
+            .collect();
+        Self {
+            title: words.text("entries-title", &[]),
+            empty: entries.is_empty().then(|| words.text("entries-empty", &[])),
+            entries,
+            actions: vec![
+                Action::new(words.text("action-log", &[]), Does::LogSession),
+                Action::new(words.text("action-today", &[]), Does::Today),
+            ],
+        }
+    }
+}
+
+fn notes(words: &Words, entry: &Counted<'_>) -> Vec<String> {
+    let mut notes = Vec::new();
+    if entry.struck {
+        notes.push(words.text("entries-struck", &[]));
+    }
+    if entry.corrections > 0 {
+        notes.push(words.text("entries-corrected", &[]));
+    }
+    if entry.first.written.day() != entry.happened.day() {
+        let day = plain::date(words, entry.first.written.day()).into();
+        notes.push(words.text("entries-written-later", &[("date", day)]));
+    }
+    notes
+}
+
+/// One sentence for each kind of entry.
+fn tell(words: &Words, content: &Content) -> String {
+    match content {
+        Content::Session(session) => tell_session(words, session),
+        Content::StepChange { .. } => words.text("entries-step-change", &[]),
+        Content::StepConfirmed { .. } => words.text("entries-step-confirmed", &[]),
+        Content::ProgrammeAccepted { revision, .. } => {
+            words.text("entries-programme", &[("revision", plain::whole(revision.get()))])
+        }
+        Content::SignReported { signs, .. } => {
+            let names: Vec<String> =
+                signs.iter().map(|noted| words.text(noted.sign.name_id(), &[])).collect();
+            words.text("entries-signs", &[("signs", names.join("; ").into())])
+        }
+        Content::Clearing { with, .. } => {
+            words.text("entries-spoke", &[("with", with.as_str().into())])
+        }
+        Content::ScreeningAnswered { .. } => words.text("entries-screening", &[]),
+        Content::FeelsReady { .. } => words.text("entries-feels-ready", &[]),
+        Content::SuggestionShown { .. } => words.text("entries-suggestion", &[]),
+        Content::SuggestionAnswered { chosen: Chosen::Try, .. } => {
+            words.text("entries-chose-try", &[])
+        }
+        Content::SuggestionAnswered { chosen: Chosen::Stay, .. } => {
+            words.text("entries-chose-stay", &[])
+        }
+        Content::StayHere { .. } => words.text("entries-stay-here", &[]),
+        Content::TimeOff { from, to } => words.text(
+            "entries-time-off",
+            &[("from", plain::date(words, *from).into()), ("to", plain::date(words, *to).into())],
+        ),
+        Content::LookForward { to } => {
+            words.text("entries-look-forward", &[("what", to.as_str().into())])
+        }
+        Content::FunctionRated { activity, able } => words.text(
+            "entries-function",
+            &[("activity", activity.as_str().into()), ("number", plain::whole(able.get()))],
+        ),
+        Content::GoalRated { goal, reached } => words.text(
+            "entries-goal",
+            &[("goal", goal.as_str().into()), ("number", plain::whole(reached.get()))],
+        ),
+        Content::Question { text } => {
+            words.text("entries-question", &[("text", text.as_str().into())])
+        }
+        Content::Settings(_) => words.text("entries-settings", &[]),
+        Content::TimeConfirmed {} => words.text("entries-time-confirmed", &[]),
+        Content::ClockMark { .. } => words.text("entries-clock", &[]),
+        Content::MissingMark { entries } => {
+            words.text("entries-missing", &[("count", plain::whole(entries.get()))])
+        }
+        Content::RestoredMark { .. } => words.text("entries-restored", &[]),
+        Content::ErasedMark { .. } => words.text("entries-erased", &[]),
+        // Resolved into what they change; never listed on their own.
+        Content::Correction { content, .. } => tell(words, content),
+        Content::Strike { .. } => words.text("entries-struck", &[]),
+    }
+}
+
+fn tell_session(words: &Words, session: &Session) -> String {
+    let seconds: u32 =
+        session.parts.iter().fold(0, |sum, part| sum.saturating_add(part.practised_seconds));
+    let what = match session.main_size() {
+        Some(size) => plain::size(words, size),
+        None => plain::practice(words, &session.practice, None),
+    };
+    let ended = match session.ended {
+        Ended::Finished => words.text("entries-finished", &[]),
+        Ended::Stopped(_) => words.text("entries-stopped", &[]),
+        Ended::CouldNotStart(_) => words.text("entries-could-not-start", &[]),
+    };
+    let peak = match session.ratings.peak {
+        Some(Answer::Rated(rating)) => {
+            words.text("entries-peak", &[("number", plain::whole(rating.get()))])
+        }
+        Some(Answer::RatherNotSay) | None => words.text("entries-unrated", &[]),
+    };
+    words.text(
+        "entries-session",
+        &[
+            ("what", what.into()),
+            ("minutes", plain::whole(seconds / 60)),
+            ("ended", ended.into()),
+            ("peak", peak.into()),
+        ],
+    )
+}

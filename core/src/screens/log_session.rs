@@ -1,0 +1,234 @@
+//! The form for logging a session. Nothing is preselected; no threshold, earlier rating or countdown is in
+//! sight where a rating is asked (D2). The size actually used is asked, so that a slip earns nothing.
+
+use serde::Serialize;
+
+use super::{Action, Does, Scene, plain};
+use crate::diary::entry::{Ended, EntryId, Reason};
+use crate::message_id;
+use crate::programme::values::{Position, Practice, RatingKind, Size};
+use crate::safety::AnythingNew;
+
+/// The form.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct LogSessionScreen {
+    /// The id to send the answers under, so that sending twice writes once.
+    pub id: EntryId,
+    /// Heading.
+    pub title: String,
+    /// "What did you do?"
+    pub practice_label: String,
+    /// Kinds of practice of the plan; without a plan, those that need no trainer.
+    pub practices: Vec<PracticeChoice>,
+    /// "Which size did you use?"
+    pub size_label: String,
+    /// Sizes of the plan, smallest first, and that another size can be written in.
+    pub sizes: Vec<SizeChoice>,
+    /// "In which position?"
+    pub position_label: String,
+    /// Positions.
+    pub positions: Vec<PositionChoice>,
+    /// "For how long, pauses left out?"
+    pub minutes_label: String,
+    /// "How did it end?"
+    pub ended_label: String,
+    /// Endings with their reasons.
+    pub ended: Vec<EndedChoice>,
+    /// Ratings asked, in order.
+    pub ratings: Vec<RatingQuestion>,
+    /// "Anything new since last time?"
+    pub signs_label: String,
+    /// "A note for yourself".
+    pub note_label: String,
+    /// Nobody reads this until you share it, and whom to call.
+    pub note_caution: String,
+    /// The usual cautions.
+    pub cautions: Vec<String>,
+    /// What else can be done.
+    pub actions: Vec<Action>,
+}
+
+/// A kind of practice.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PracticeChoice {
+    /// Which.
+    pub practice: Practice,
+    /// Its words.
+    pub label: String,
+}
+
+/// A size.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct SizeChoice {
+    /// Widest diameter in tenths of a millimetre.
+    pub widest_diameter_tenths_mm: Size,
+    /// The clinician's label and the size in words.
+    pub label: String,
+}
+
+/// A position.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PositionChoice {
+    /// Which.
+    pub position: Position,
+    /// Its words.
+    pub label: String,
+}
+
+/// An ending.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct EndedChoice {
+    /// Which.
+    pub ended: Ended,
+    /// Its words.
+    pub label: String,
+}
+
+/// A rating question: 0 to 10 with words at both ends, and "rather not say".
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct RatingQuestion {
+    /// What is rated.
+    pub rating: RatingKind,
+    /// The question.
+    pub question: String,
+    /// Words at 0.
+    pub least: String,
+    /// Words at 10.
+    pub most: String,
+    /// "Rather not say".
+    pub rather_not_say: String,
+}
+
+impl LogSessionScreen {
+    pub(crate) fn new(scene: &Scene<'_>, id: EntryId) -> Self {
+        let words = scene.words;
+        let asked = asked(scene);
+        Self {
+            id,
+            title: words.text("log-title", &[]),
+            practice_label: words.text("log-practice", &[]),
+            practices: practices(scene),
+            size_label: words.text("log-size", &[]),
+            sizes: sizes(scene),
+            position_label: words.text("log-position", &[]),
+            positions: positions(scene),
+            minutes_label: words.text("log-minutes", &[]),
+            ended_label: words.text("log-ended", &[]),
+            ended: endings(scene),
+            ratings: asked.into_iter().map(|kind| rating(scene, kind)).collect(),
+            signs_label: words.text(AnythingNew::question_id(), &[]),
+            note_label: words.text("log-note", &[]),
+            note_caution: words.text("log-note-caution", &[]),
+            cautions: vec![
+                words.text("today-caution-stop", &[]),
+                words.text("today-caution-clinician", &[]),
+            ],
+            actions: vec![
+                Action::new(words.text("action-signs", &[]), Does::Signs),
+                Action::new(words.text("action-today", &[]), Does::Today),
+            ],
+        }
+    }
+}
+
+/// Ratings asked: peak always, the others if the programme says so, in the order of a session.
+fn asked(scene: &Scene<'_>) -> Vec<RatingKind> {
+    let plan = scene.state.rule().programme();
+    RatingKind::ALL
+        .into_iter()
+        .filter(|kind| {
+            *kind == RatingKind::Peak || plan.is_some_and(|plan| plan.ratings_asked.contains(kind))
+        })
+        .collect()
+}
+
+fn rating(scene: &Scene<'_>, kind: RatingKind) -> RatingQuestion {
+    let words = scene.words;
+    let question = match kind {
+        RatingKind::Peak => message_id!("log-ask-peak"),
+        RatingKind::Before => message_id!("log-ask-before"),
+        RatingKind::After => message_id!("log-ask-after"),
+        RatingKind::Worry => message_id!("log-ask-worry"),
+    };
+    RatingQuestion {
+        rating: kind,
+        question: words.text(question, &[]),
+        least: words.text("log-rating-least", &[]),
+        most: words.text("log-rating-most", &[]),
+        rather_not_say: words.text("log-rather-not-say", &[]),
+    }
+}
+
+fn practices(scene: &Scene<'_>) -> Vec<PracticeChoice> {
+    let words = scene.words;
+    let Some(plan) = scene.state.rule().programme() else {
+        return [Practice::Breathing, Practice::BellyBreathing, Practice::Meditation]
+            .map(|practice| PracticeChoice {
+                label: plain::practice(words, &practice, None),
+                practice,
+            })
+            .into();
+    };
+    let mut choices: Vec<PracticeChoice> = Vec::new();
+    let of_steps = plan.steps.iter().map(|step| (&step.practice, None));
+    let others = plan.practices.iter().map(|own| (&own.practice, Some(own.name.as_str())));
+    for (practice, name) in of_steps.chain(others) {
+        if !choices.iter().any(|choice| choice.practice == *practice) {
+            choices.push(PracticeChoice {
+                practice: practice.clone(),
+                label: plain::practice(words, practice, name),
+            });
+        }
+    }
+    choices
+}
+
+fn sizes(scene: &Scene<'_>) -> Vec<SizeChoice> {
+    let words = scene.words;
+    let plan = scene.state.rule().programme();
+    let steps = plan.map(|plan| plan.steps.as_slice()).unwrap_or_default();
+    let mut sizes: Vec<SizeChoice> = Vec::new();
+    for trainer in steps.iter().flat_map(|step| &step.parts).filter_map(|p| p.trainer.as_ref()) {
+        let size = trainer.widest_diameter_tenths_mm;
+        if !sizes.iter().any(|choice| choice.widest_diameter_tenths_mm == size) {
+            let mm = plain::size(words, size).into();
+            let label = trainer.label.as_str().into();
+            sizes.push(SizeChoice {
+                widest_diameter_tenths_mm: size,
+                label: words.text("common-trainer", &[("label", label), ("size", mm)]),
+            });
+        }
+    }
+    sizes.sort_by_key(|choice| choice.widest_diameter_tenths_mm);
+    sizes
+}
+
+fn positions(scene: &Scene<'_>) -> Vec<PositionChoice> {
+    [Position::OnBack, Position::SideLying, Position::Sitting, Position::Standing, Position::Other]
+        .map(|position| PositionChoice { position, label: plain::position(scene.words, position) })
+        .into()
+}
+
+fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
+    let words = scene.words;
+    let reason = |reason| match reason {
+        Reason::Discomfort => words.text("log-reason-discomfort", &[]),
+        Reason::DidNotGoIn => words.text("log-reason-did-not-go-in", &[]),
+        Reason::Upset => words.text("log-reason-upset", &[]),
+        Reason::Interrupted => words.text("log-reason-interrupted", &[]),
+        Reason::Other => words.text("log-reason-other", &[]),
+    };
+    let reasons =
+        [Reason::Discomfort, Reason::DidNotGoIn, Reason::Upset, Reason::Interrupted, Reason::Other];
+    let mut choices =
+        vec![EndedChoice { ended: Ended::Finished, label: words.text("log-finished", &[]) }];
+    choices.extend(reasons.map(|r| EndedChoice {
+        ended: Ended::Stopped(r),
+        label: words.text("log-stopped", &[("reason", reason(r).into())]),
+    }));
+    choices.extend(reasons.map(|r| EndedChoice {
+        ended: Ended::CouldNotStart(r),
+        label: words.text("log-could-not-start", &[("reason", reason(r).into())]),
+    }));
+    choices
+}

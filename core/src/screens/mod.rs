@@ -1,0 +1,156 @@
+//! What a person sees, as one typed record per screen, every word already chosen in her language. A
+//! shell lays a record out with its platform's own controls and decides nothing; so what is shown is
+//! tested once, here, without a phone.
+//!
+//! Leaves to [`crate::companion`] which screen answers a request, to [`crate::progression`] what the
+//! rule says, and to [`crate::words`] the words themselves. Two things hold for every screen: the next
+//! thing to do stands in `next`, and nothing shows a streak, a missed day or a percentage.
+
+mod entries;
+mod kept;
+mod ladder;
+mod log_session;
+mod plain;
+mod plan;
+mod reasons;
+mod signs;
+mod spoke;
+mod stop;
+mod suggestion;
+mod today;
+
+pub use entries::{EntriesScreen, EntryLine};
+pub use kept::KeptScreen;
+pub use ladder::{LadderScreen, Rung};
+pub use log_session::{
+    EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
+};
+pub use plan::PlanScreen;
+pub use reasons::{Reason, ReasonGroup};
+pub use signs::{SignChoice, SignsScreen};
+pub use spoke::{OpenMatter, SpokeScreen};
+pub use stop::StopScreen;
+pub use suggestion::SuggestionScreen;
+pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
+
+use serde::Serialize;
+
+use crate::diary::entry::{Chosen, EntryId};
+use crate::diary::state::State;
+use crate::moment::Stamp;
+use crate::progression::Assessment;
+use crate::words::Words;
+
+/// Everything a screen is made from.
+#[derive(Clone, Copy)]
+pub struct Scene<'a> {
+    /// The words in the person's language.
+    pub words: &'a Words,
+    /// The folded diary.
+    pub state: &'a State,
+    /// What the rule says now.
+    pub assessment: &'a Assessment,
+    /// Now.
+    pub now: Stamp,
+    /// Whether earlier entries are known to be missing, or the diary can only be read.
+    pub store: StoreNote,
+}
+
+/// What the person must know about the diary's files.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct StoreNote {
+    /// How many entries are known to be missing.
+    pub missing: u64,
+    /// Nothing can be written just now.
+    pub read_only: bool,
+}
+
+/// One screen.
+#[derive(Clone, Serialize)]
+#[serde(tag = "screen", rename_all = "snake_case")]
+pub enum Screen {
+    /// What today asks.
+    Today(TodayScreen),
+    /// Log a session.
+    LogSession(LogSessionScreen),
+    /// The steps.
+    Ladder(LadderScreen),
+    /// The rule's suggestion and its reasons.
+    Suggestion(SuggestionScreen),
+    /// Stop and call.
+    StopAndCall(StopScreen),
+    /// The cautions, to report one.
+    Signs(SignsScreen),
+    /// "I spoke with ...".
+    Spoke(SpokeScreen),
+    /// What was written.
+    Entries(EntriesScreen),
+    /// The plan in plain sentences.
+    Plan(PlanScreen),
+    /// Something was kept.
+    Kept(KeptScreen),
+}
+
+/// Something to press: its words, and what it asks for.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct Action {
+    /// Its words.
+    pub label: String,
+    /// What it does.
+    pub does: Does,
+}
+
+/// What an action asks for; the shell turns it into a request.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Does {
+    /// Show what today asks.
+    Today,
+    /// Log a session.
+    LogSession,
+    /// Show the steps.
+    Ladder,
+    /// Show the suggestion.
+    Suggestion,
+    /// Show the cautions.
+    Signs,
+    /// Show whom to call.
+    StopAndCall,
+    /// Write down a talk.
+    Spoke,
+    /// Show what was written.
+    Entries,
+    /// Show the plan.
+    Plan,
+    /// Accept a programme.
+    AcceptProgramme,
+    /// Confirm the present step.
+    ConfirmStep,
+    /// Confirm the time.
+    ConfirmTime,
+    /// Say "stay here for now", or take it back.
+    StayHere {
+        /// Said or taken back.
+        stay: bool,
+    },
+    /// Answer "would you like to try the next step?"
+    FeelsReady,
+    /// Choose upon the suggestion shown.
+    Choose {
+        /// The suggestion.
+        shown: EntryId,
+        /// The choice.
+        chosen: Chosen,
+    },
+    /// Take back what was just written.
+    Strike {
+        /// The entry.
+        of: EntryId,
+    },
+}
+
+impl Action {
+    fn new(label: String, does: Does) -> Self {
+        Self { label, does }
+    }
+}

@@ -1,0 +1,124 @@
+//! How dates, sizes, steps and times are said, the same on every screen.
+
+use chrono::{Datelike, NaiveDate, Timelike};
+
+use crate::moment::Stamp;
+use crate::programme::plan::{Part, Step};
+use crate::programme::values::{Position, Practice, RatingKind, Size};
+use crate::words::{Value, Words};
+
+/// "Monday 3 August 2026".
+pub(super) fn date(words: &Words, day: NaiveDate) -> String {
+    words.text(
+        "common-date",
+        &[
+            ("weekday", whole(day.weekday().number_from_monday())),
+            ("day", whole(day.day())),
+            ("month", whole(day.month())),
+            // As text: a year takes no thousands separator in any language.
+            ("year", day.year().to_string().into()),
+        ],
+    )
+}
+
+/// "today at 14:05", "yesterday at 14:05" or "on Monday 3 August 2026 at 14:05".
+pub(super) fn when(words: &Words, then: Stamp, now: Stamp) -> String {
+    let local = then.local();
+    let time: Value = format!("{:02}:{:02}", local.hour(), local.minute()).into();
+    match now.day().signed_duration_since(then.day()).num_days() {
+        0 => words.text("common-today-at", &[("time", time)]),
+        1 => words.text("common-yesterday-at", &[("time", time)]),
+        _ => {
+            let date = date(words, then.day()).into();
+            words.text("common-date-at", &[("date", date), ("time", time)])
+        }
+    }
+}
+
+/// A number for a message.
+pub(super) fn whole(number: impl Into<i64>) -> Value {
+    Value::Whole(number.into())
+}
+
+/// "22 mm" or "22.5 mm".
+pub(super) fn size(words: &Words, size: Size) -> String {
+    let places = u8::from(!size.get().is_multiple_of(10));
+    words.text("common-size", &[("mm", Value::decimal(size.millimetres(), places))])
+}
+
+/// "Trainer 2, 22 mm", "lying on your back" and the like for a whole step, as it is confirmed (S4).
+pub(super) fn step(words: &Words, step: &Step) -> String {
+    let used: Vec<String> = step
+        .parts
+        .iter()
+        .filter_map(|part| part.trainer.as_ref())
+        .map(|trainer| {
+            let mm = size(words, trainer.widest_diameter_tenths_mm).into();
+            words.text("common-trainer", &[("label", trainer.label.as_str().into()), ("size", mm)])
+        })
+        .collect();
+    let position = position(words, step.position).into();
+    if used.is_empty() {
+        let name = step.name.as_str().into();
+        words.text("common-step-plain", &[("step", name), ("position", position)])
+    } else {
+        let used = used.join(&words.text("common-then", &[])).into();
+        words.text("common-step-used", &[("used", used), ("position", position)])
+    }
+}
+
+/// "Trainer 2, 22 mm: 5 to 10 minutes".
+pub(super) fn part(words: &Words, part: &Part) -> String {
+    let minutes = minutes(words, part.minutes.least.get(), part.minutes.most.get());
+    match &part.trainer {
+        None => minutes,
+        Some(trainer) => {
+            let mm = size(words, trainer.widest_diameter_tenths_mm).into();
+            let label = trainer.label.as_str().into();
+            let used = words.text("common-trainer", &[("label", label), ("size", mm)]);
+            words.text("common-part", &[("used", used.into()), ("minutes", minutes.into())])
+        }
+    }
+}
+
+/// "5 to 10 minutes", or "8 minutes".
+pub(super) fn minutes(words: &Words, least: u8, most: u8) -> String {
+    if least == most {
+        words.text("common-minutes", &[("minutes", whole(least))])
+    } else {
+        words.text("common-minutes-span", &[("least", whole(least)), ("most", whole(most))])
+    }
+}
+
+/// "lying on your back".
+pub(super) fn position(words: &Words, position: Position) -> String {
+    match position {
+        Position::OnBack => words.text("common-on-back", &[]),
+        Position::SideLying => words.text("common-side-lying", &[]),
+        Position::Sitting => words.text("common-sitting", &[]),
+        Position::Standing => words.text("common-standing", &[]),
+        Position::Other => words.text("common-position-other", &[]),
+    }
+}
+
+/// The name of a kind of practice; a programme's own name where it has one.
+pub(super) fn practice(words: &Words, practice: &Practice, own_name: Option<&str>) -> String {
+    match (practice, own_name) {
+        (_, Some(name)) => name.to_owned(),
+        (Practice::Trainer, None) => words.text("common-practice-trainer", &[]),
+        (Practice::Breathing, None) => words.text("common-practice-breathing", &[]),
+        (Practice::BellyBreathing, None) => words.text("common-practice-belly-breathing", &[]),
+        (Practice::Meditation, None) => words.text("common-practice-meditation", &[]),
+        (Practice::Other(_), None) => words.text("common-practice-other", &[]),
+    }
+}
+
+/// "highest discomfort" and the like, to stand in a sentence.
+pub(super) fn rating_name(words: &Words, kind: RatingKind) -> String {
+    match kind {
+        RatingKind::Peak => words.text("common-rating-peak", &[]),
+        RatingKind::Before => words.text("common-rating-before", &[]),
+        RatingKind::After => words.text("common-rating-after", &[]),
+        RatingKind::Worry => words.text("common-rating-worry", &[]),
+    }
+}

@@ -1,0 +1,32 @@
+//! The plan in plain sentences, as the clinician can check it.
+
+use serde::Serialize;
+
+use super::{Action, Does, Scene};
+use crate::programme::readback::read_back;
+
+/// The plan.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PlanScreen {
+    /// Heading.
+    pub title: String,
+    /// Said where there is no plan.
+    pub empty: Option<String>,
+    /// The plan, a sentence each.
+    pub sentences: Vec<String>,
+    /// What else can be done.
+    pub actions: Vec<Action>,
+}
+
+impl PlanScreen {
+    pub(crate) fn new(scene: &Scene<'_>) -> Self {
+        let words = scene.words;
+        let plan = scene.state.rule().programme();
+        Self {
+            title: words.text("plan-title", &[]),
+            empty: plan.is_none().then(|| words.text("today-no-programme", &[])),
+            sentences: plan.map(read_back).unwrap_or_default(),
+            actions: vec![Action::new(words.text("action-today", &[]), Does::Today)],
+        }
+    }
+}

@@ -1,0 +1,316 @@
+//! Today: what the plan asks today, and the one next thing to do.
+//!
+//! Decides what is said today. Nothing counts what was not done; when the most for a day is reached it is
+//! said kindly, and breathing alone is always enough.
+
+use chrono::{Datelike, Days, NaiveDate};
+use serde::Serialize;
+
+use super::{Action, Does, Scene, plain};
+use crate::message_id;
+use crate::programme::plan::{PracticePlan, Programme, Step};
+use crate::programme::values::Practice;
+use crate::progression::{Basis, OutcomeKind};
+use crate::safety::{BreathCaution, CareNote, Tier};
+
+/// What today asks.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct TodayScreen {
+    /// Heading.
+    pub title: String,
+    /// The day.
+    pub date: String,
+    /// What must be known or answered first, most important first.
+    pub notices: Vec<Notice>,
+    /// The present step, unless the plan has none or a pause stands.
+    pub step: Option<StepCard>,
+    /// The other practices.
+    pub practices: Vec<PracticeCard>,
+    /// "Today, breathing alone is enough."
+    pub enough: String,
+    /// Something to look forward to, in the person's own words.
+    pub look_forward: Option<String>,
+    /// The usual cautions, always shown.
+    pub cautions: Vec<String>,
+    /// The next thing to do.
+    pub next: Action,
+    /// What else can be done.
+    pub actions: Vec<Action>,
+}
+
+/// Something to know or to answer.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct Notice {
+    /// In words.
+    pub text: String,
+    /// What to do about it.
+    pub action: Option<Action>,
+}
+
+/// The present step.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct StepCard {
+    /// Its name.
+    pub name: String,
+    /// What is used and for how long, part by part.
+    pub parts: Vec<String>,
+    /// Position.
+    pub position: String,
+    /// In the clinician's words.
+    pub instruction: String,
+    /// How often the plan asks for it.
+    pub schedule: String,
+    /// What was done today and this week.
+    pub done: Vec<String>,
+    /// Sizes and counts stay folded until opened.
+    pub folded: bool,
+}
+
+/// Another practice.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PracticeCard {
+    /// Its name.
+    pub name: String,
+    /// For how long.
+    pub minutes: String,
+    /// In the clinician's words.
+    pub instruction: String,
+    /// How often the plan asks for it.
+    pub schedule: String,
+    /// What was done today and this week.
+    pub done: Vec<String>,
+}
+
+impl TodayScreen {
+    pub(crate) fn new(scene: &Scene<'_>) -> Self {
+        let today = Today { scene, programme: scene.state.rule().programme() };
+        let paused = scene.assessment.outcome.kind() == OutcomeKind::PauseAndCall;
+        let step = if paused { None } else { today.step_card() };
+        let notices = today.notices(paused);
+        Self {
+            title: scene.words.text("today-title", &[]),
+            date: plain::date(scene.words, scene.now.day()),
+            next: today.next(&notices),
+            notices,
+            practices: today.practices(),
+            enough: today.enough(),
+            look_forward: scene
+                .state
+                .look_forward()
+                .map(|to| scene.words.text("today-look-forward", &[("what", to.into())])),
+            cautions: today.cautions(step.is_some()),
+            actions: today.actions(paused),
+            step,
+        }
+    }
+}
+
+struct Today<'a> {
+    scene: &'a Scene<'a>,
+    programme: Option<&'a Programme>,
+}
+
+impl Today<'_> {
+    fn say(&self, id: &str) -> String {
+        self.scene.words.text(id, &[])
+    }
+
+    fn current(&self) -> Option<&Step> {
+        self.scene.state.rule().step()
+    }
+
+    fn notices(&self, paused: bool) -> Vec<Notice> {
+        let words = self.scene.words;
+        let mut notices = Vec::new();
+        let mut note = |text: String, action: Option<Action>| notices.push(Notice { text, action });
+        let act = |id: &'static str, does| Some(Action::new(words.text(id, &[]), does));
+        if self.scene.store.read_only {
+            note(words.text("today-read-only", &[]), None);
+        }
+        if self.scene.store.missing > 0 {
+            let missing = plain::whole(i64::try_from(self.scene.store.missing).unwrap_or(i64::MAX));
+            note(words.text("today-missing", &[("count", missing)]), None);
+        }
+        if paused {
+            note(
+                words.text("today-paused", &[]),
+                act(message_id!("action-stop-and-call"), Does::StopAndCall),
+            );
+        }
+        if self.scene.assessment.clock.is_some() {
+            let when = plain::when(words, self.scene.now, self.scene.now).into();
+            let date = plain::date(words, self.scene.now.day()).into();
+            note(
+                words.text("today-clock", &[("date", date), ("when", when)]),
+                act(message_id!("action-time-right"), Does::ConfirmTime),
+            );
+        }
+        if let (Basis::Step { confirmed: false, .. }, Some(step)) =
+            (&self.scene.assessment.basis, self.current())
+        {
+            let what = plain::step(words, step).into();
+            note(
+                words.text("today-confirm-step", &[("step", what)]),
+                act(message_id!("action-confirm-step"), Does::ConfirmStep),
+            );
+        }
+        if self.programme.is_some_and(|plan| self.scene.now.day() > plan.review_by) {
+            note(words.text("today-review", &[]), None);
+        }
+        if self.scene.state.rule().is_off(self.scene.now.day()) {
+            note(words.text("today-time-off", &[]), None);
+        }
+        if self.programme.is_none() {
+            note(
+                words.text("today-no-programme", &[]),
+                act(message_id!("action-accept-programme"), Does::AcceptProgramme),
+            );
+        }
+        notices
+    }
+
+    fn step_card(&self) -> Option<StepCard> {
+        let words = self.scene.words;
+        let step = self.current()?;
+        let plan = self.programme?;
+        let schedule = &step.schedule;
+        let mut done = Vec::new();
+        let times = self.scene.state.rule().sessions_today(&step.practice, &self.scene.now);
+        if times >= usize::from(schedule.daily_most.get()) {
+            done.push(words.text("today-enough-for-today", &[]));
+        } else if times > 0 {
+            done.push(words.text("today-done-today", &[]));
+        } else if self.resting(step) {
+            done.push(words.text("today-rest-day", &[]));
+        }
+        let days = self.days_this_week(&step.practice);
+        if days > 0 {
+            done.push(words.text("today-days-this-week", &[("days", plain::whole(days))]));
+        }
+        Some(StepCard {
+            name: step.name.as_str().to_owned(),
+            parts: step.parts.iter().map(|part| plain::part(words, part)).collect(),
+            position: plain::position(words, step.position),
+            instruction: step.instruction.as_str().to_owned(),
+            schedule: self.schedule(schedule),
+            done,
+            folded: plan.manner.numbers_folded && !self.scene.state.numbers_open(),
+        })
+    }
+
+    fn resting(&self, step: &Step) -> bool {
+        let latest = self.scene.state.rule().occasions(&step.practice).next_back();
+        let (Some(rest), Some(latest)) = (step.schedule.rest_days, latest) else { return false };
+        let days = self.scene.now.day().signed_duration_since(latest.day).num_days();
+        (1..=i64::from(rest.get())).contains(&days)
+    }
+
+    /// On how many days of this calendar week (from Monday) a practice was done.
+    fn days_this_week(&self, practice: &Practice) -> u32 {
+        let today = self.scene.now.day();
+        let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
+        let mut days: Vec<NaiveDate> = self
+            .scene
+            .state
+            .rule()
+            .occasions(practice)
+            .rev()
+            .map(|occasion| occasion.day)
+            .take_while(|day| *day >= monday)
+            .filter(|day| *day <= today)
+            .collect();
+        days.dedup();
+        days.iter().fold(0, |count, _| count + 1)
+    }
+
+    fn schedule(&self, schedule: &crate::programme::plan::Schedule) -> String {
+        let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
+        if least == most {
+            self.scene.words.text("today-weekly", &[("times", plain::whole(least))])
+        } else {
+            let values = [("least", plain::whole(least)), ("most", plain::whole(most))];
+            self.scene.words.text("today-weekly-span", &values)
+        }
+    }
+
+    fn practices(&self) -> Vec<PracticeCard> {
+        let plans = self.programme.filter(|_| !self.emergency());
+        let plans = plans.map(|plan| plan.practices.as_slice()).unwrap_or_default();
+        plans.iter().map(|plan| self.practice_card(plan)).collect()
+    }
+
+    fn practice_card(&self, plan: &PracticePlan) -> PracticeCard {
+        let words = self.scene.words;
+        let mut done = Vec::new();
+        if self.scene.state.rule().sessions_today(&plan.practice, &self.scene.now) > 0 {
+            done.push(words.text("today-done-today", &[]));
+        }
+        let days = self.days_this_week(&plan.practice);
+        if days > 0 {
+            done.push(words.text("today-days-this-week", &[("days", plain::whole(days))]));
+        }
+        PracticeCard {
+            name: plan.name.as_str().to_owned(),
+            minutes: plain::minutes(words, plan.minutes.least.get(), plan.minutes.most.get()),
+            instruction: plan.instruction.as_str().to_owned(),
+            schedule: self.schedule(&plan.schedule),
+            done,
+        }
+    }
+
+    /// In an emergency nothing continues.
+    fn emergency(&self) -> bool {
+        self.scene.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
+    }
+
+    fn enough(&self) -> String {
+        if self.emergency() {
+            self.say(message_id!("today-nothing-now"))
+        } else {
+            self.say(message_id!("today-enough"))
+        }
+    }
+
+    fn cautions(&self, trainer: bool) -> Vec<String> {
+        let mut cautions = vec![self.say(message_id!("today-caution-stop"))];
+        if trainer {
+            cautions.push(self.say(message_id!("today-caution-never-hurt")));
+            cautions.extend(CareNote::ALL.map(|note| self.say(note.word_id())));
+        }
+        cautions.push(self.say(BreathCaution::OverBreathing.word_id()));
+        if let Some(plan) = self.programme {
+            cautions.extend(plan.own_cautions.iter().map(|own| own.as_str().to_owned()));
+        }
+        cautions.push(self.say(message_id!("today-caution-clinician")));
+        cautions
+    }
+
+    /// What a notice asks comes first, then the practice itself.
+    fn next(&self, notices: &[Notice]) -> Action {
+        let asked = notices.iter().find_map(|notice| notice.action.clone());
+        let log = if self.programme.is_some() {
+            message_id!("action-log")
+        } else {
+            message_id!("action-log-breathing")
+        };
+        asked.unwrap_or_else(|| Action::new(self.say(log), Does::LogSession))
+    }
+
+    fn actions(&self, paused: bool) -> Vec<Action> {
+        let mut actions = vec![
+            Action::new(self.say(message_id!("action-signs")), Does::Signs),
+            Action::new(self.say(message_id!("action-log")), Does::LogSession),
+        ];
+        if paused {
+            actions.push(Action::new(self.say(message_id!("action-spoke")), Does::Spoke));
+        } else if self.current().is_some() {
+            actions.push(Action::new(self.say(message_id!("action-suggestion")), Does::Suggestion));
+            actions.push(Action::new(self.say(message_id!("action-ladder")), Does::Ladder));
+        }
+        actions.push(Action::new(self.say(message_id!("action-entries")), Does::Entries));
+        if self.programme.is_some() {
+            actions.push(Action::new(self.say(message_id!("action-plan")), Does::Plan));
+        }
+        actions
+    }
+}
