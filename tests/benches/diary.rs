@@ -62,8 +62,12 @@ fn appending(base: &Path) {
     let mut prepared = create(&base.join("prepared"));
 
     let bare = File::create(base.join("bare")).unwrap();
-    bare.write_all_at(&vec![1u8; 2 << 20], 0).unwrap();
-    bare.sync_all().unwrap();
+    // In pieces like the diary's: a system that keeps what is written at one go as one large page
+    // takes longer over each small change to it.
+    for piece in 0..32 {
+        bare.write_all_at(&[1u8; 64 << 10], piece << 16).unwrap();
+        bare.sync_all().unwrap();
+    }
     let mut at = 0u64;
 
     let growing = File::create(base.join("growing")).unwrap();
