@@ -158,6 +158,9 @@ fn main() {
         let long = measure(&format!("{name}: replay of 11,000"), 30, || {
             black_box(replay(&entries, None).unwrap());
         });
-        println!("{name}: twice the entries take {:.2} times as long", long.as_secs_f64() / short.as_secs_f64());
+        println!(
+            "{name}: twice the entries take {:.2} times as long",
+            long.as_secs_f64() / short.as_secs_f64()
+        );
     }
 }

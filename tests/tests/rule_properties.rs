@@ -61,7 +61,14 @@ fn act() -> impl Strategy<Value = Act> {
         any::<bool>(),
     )
         .prop_map(|(kind, size, peak, after, of, hours, back, flag)| Act {
-            kind, size, peak, after, of, hours, back, flag,
+            kind,
+            size,
+            peak,
+            after,
+            of,
+            hours,
+            back,
+            flag,
         })
 }
 
@@ -76,8 +83,7 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
         now = now.max(10);
         let back = if tidy { act.back.abs() } else { act.back };
         let (written, happened) = (ms(now * HOUR), ms((now - back).max(1) * HOUR));
-        let id = *act.of.get(&diary.0);
-        let id = id_of(&id);
+        let id = act.of.get(&diary.0).id;
         let rated = |r: u8| (r <= 10).then_some(r);
         let size = [150, 180, 220, 180][usize::from(act.size)];
         let mut one = sit(size, rated(act.peak));
@@ -89,7 +95,10 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
             0..15 => one.what(),
             15 => one.stopped(Reason::Discomfort).what(),
             16 => one.stopped(Reason::Interrupted).what(),
-            17 => { one.practice = Practice::Breathing; one.what() }
+            17 => {
+                one.practice = Practice::Breathing;
+                one.what()
+            }
             18..21 => to_step(step),
             21..23 => confirm(step),
             23 => ready(act.flag),
@@ -105,7 +114,11 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
             35 => Content::TimeConfirmed {},
             36 => missing(),
             37 => Content::RestoredMark { up_to: 1 },
-            38 => Content::ErasedMark { latest: happened, caution_open: act.flag, pause_open: act.size == 0 },
+            38 => Content::ErasedMark {
+                latest: happened,
+                caution_open: act.flag,
+                pause_open: act.size == 0,
+            },
             39 if act.flag => {
                 number += 1;
                 accept(&programme(number, ladder(), rules()[usize::from(act.size) % 3].clone()))
@@ -115,10 +128,6 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
         diary.write(written, happened, what);
     }
     diary.0
-}
-
-fn id_of(entry: &Entry) -> frond_core::diary::entry::EntryId {
-    entry.id
 }
 
 fn end(entries: &[Entry]) -> Stamp {

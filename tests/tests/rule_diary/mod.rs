@@ -128,8 +128,8 @@ impl Sit {
     }
     pub fn what(&self) -> Content {
         let rated = |r: Option<u8>| r.map(|r| Answer::Rated(Rating::new(u64::from(r)).unwrap()));
-        let size = (self.practice == Practice::Trainer)
-            .then(|| Size::new(u64::from(self.size)).unwrap());
+        let size =
+            (self.practice == Practice::Trainer).then(|| Size::new(u64::from(self.size)).unwrap());
         Content::Session(Session {
             practice: self.practice.clone(),
             parts: vec![UsedPart {
