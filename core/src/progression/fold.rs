@@ -476,13 +476,9 @@ impl Fold {
         kept.signs.trim();
         let closing = kept.course.last_closing();
         kept.latches.retain(|latch| latch.stands_after(closing));
-        let course = &mut kept.course;
-        let cleared = course.cleared.clone();
-        course.backs.retain(|back| {
-            !cleared
-                .iter()
-                .any(|c| c.closes && c.key.place > back.key.place && c.key.t >= back.key.t)
-        });
+        let backs = std::mem::take(&mut kept.course.backs);
+        kept.course.backs =
+            backs.into_iter().filter(|back| !kept.course.cleared_away(back.key)).collect();
         for line in &mut kept.lines {
             let needed = needed.filter(|_| practice.as_ref() == Some(&line.practice));
             trim_line(line, needed, &kept.course.milestones);

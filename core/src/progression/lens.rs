@@ -100,7 +100,7 @@ impl<'a> Lens<'a> {
     /// The ordinary case: nothing lies ahead, the lists kept are right as they are.
     fn behind_in_time(&self, ground: &Ground<'a>) -> Behind<'a> {
         let course = &self.fold.kept.course;
-        let cleared = course.closings().map(|closing| closing.day).max();
+        let cleared = course.closed_day;
         let last = ground.last.map(|last| last.day);
         Behind {
             window: Cow::Borrowed(&self.fold.kept.facts.window),
