@@ -5,7 +5,7 @@
 mod rule_diary;
 
 use frond_core::diary::entry::{Content, EntryId, Reason};
-use frond_core::programme::values::{Position, Practice};
+use frond_core::programme::values::{Position, Practice, RatingKind};
 use frond_core::progression::{
     Bar, Basis, ClockDoubt, Finding, Fold, FoldError, Missing, Outcome, OutcomeKind, Part, Verdict,
     replay,
@@ -124,25 +124,48 @@ fn t1_order_is_of_happening_ties_by_place_and_corrections_keep_the_place() {
 fn t1_the_newest_unstruck_correction_counts_and_a_strike_can_be_struck() {
     let mut diary = on_b(&easy());
     let session = diary.sit(at(1, 9), sit(180, Some(8)));
+    // The peak that counts; nothing where the session is left out.
+    let counts = |diary: &Diary| {
+        let mut fold = Fold::new(None);
+        diary.0.iter().for_each(|entry| fold.write(entry).unwrap());
+        fold.occasion(session).map(|seen| seen.rating(RatingKind::Peak).unwrap().get())
+    };
     let first = diary.write(at(1, 10), at(1, 9), correction(session, sit(180, Some(1)).what()));
+    assert_eq!(counts(&diary), Some(1));
     assert_eq!(diary.kind(at(1, 20)), StepUp);
     // Naming the correction leads to the entry.
     let second = diary.write(at(1, 11), at(1, 9), correction(first, sit(180, Some(9)).what()));
+    assert_eq!(counts(&diary), Some(9));
     assert_eq!(diary.kind(at(1, 20)), Hold);
     let strike_second = diary.say(at(1, 12), strike(second));
-    assert_eq!(diary.kind(at(1, 20)), StepUp);
+    assert_eq!(counts(&diary), Some(1));
     let freed = diary.say(at(1, 12), strike(strike_second));
-    assert_eq!(diary.kind(at(1, 20)), Hold);
+    assert_eq!(counts(&diary), Some(9));
     diary.say(at(1, 12), strike(freed));
-    assert_eq!(diary.kind(at(1, 20)), StepUp);
+    assert_eq!(counts(&diary), Some(1));
     let whole = diary.say(at(1, 13), strike(session));
-    assert_eq!(diary.kind(at(1, 20)), Hold, "striking leaves corrections out too");
+    assert_eq!(counts(&diary), None, "striking leaves corrections out too");
     diary.say(at(1, 13), strike(whole));
-    assert_eq!(diary.kind(at(1, 20)), StepUp);
+    assert_eq!(counts(&diary), Some(1));
     // Another kind does not fit, and what is not there is ignored.
     diary.say(at(1, 14), correction(session, ready(true)));
     diary.say(at(1, 14), strike(id(9_999)));
-    assert_eq!(diary.kind(at(1, 20)), StepUp);
+    assert_eq!(counts(&diary), Some(1));
+}
+
+#[test]
+fn f5_striking_a_session_starts_what_counts_for_going_up_afresh() {
+    let mut diary = on_b(&easy());
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    let worse = diary.sit(at(1, 10), sit(180, Some(8)));
+    assert_eq!(diary.kind(at(1, 20)), Hold);
+    let struck = diary.say(at(1, 11), strike(worse));
+    assert_eq!(diary.kind(at(1, 20)), Hold, "leaving a session out opens no way up");
+    diary.say(at(1, 11), strike(struck));
+    assert_eq!(diary.kind(at(1, 20)), Hold);
+    diary.say(at(1, 12), strike(worse));
+    diary.sit(at(1, 13), sit(180, Some(1)));
+    assert_eq!(diary.kind(at(1, 20)), StepUp, "what is practised afterwards counts");
 }
 
 #[test]
