@@ -3,7 +3,9 @@
 //! diary. Start at [`plan::Programme`].
 
 pub mod plan;
+pub mod read;
 pub mod rule;
+pub mod strict;
 pub mod values;
 #[allow(missing_docs)]
 pub struct LoadError;
@@ -21,3 +23,6 @@ pub fn load(b: &[u8]) -> Result<(plan::Programme, ()), LoadError> {
 pub fn read_back(_p: &plan::Programme) -> Vec<String> {
     vec![]
 }
+
+#[cfg(test)]
+mod fixtures;

@@ -82,6 +82,9 @@ pub struct Programme {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[schemars(length(max = 5))]
     pub activities: Vec<Line>,
+    /// Those activities are asked about again after so many days; absent: not asked by itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub activities_every_days: Option<Days>,
     /// The person's own goals.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[schemars(length(max = 5))]

@@ -1,0 +1,229 @@
+//! From a tree to a type, with the place of what does not fit.
+
+use serde::de::value::{MapDeserializer, SeqDeserializer};
+use serde::de::{self, DeserializeOwned, EnumAccess, IntoDeserializer, VariantAccess, Visitor};
+use serde::{Deserializer, Serialize, forward_to_deserialize_any};
+use serde_json::Value;
+use serde_path_to_error::Segment;
+
+use super::error::{Complaint, Found, StrictError, Wrong};
+use super::locate;
+use super::tree::{Node, add_item, add_line};
+
+/// One segment of a place in a tree.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Step {
+    Line(String),
+    Item(usize),
+}
+
+/// Reads a value of `T` from a tree.
+///
+/// # Errors
+/// [`StrictError::Value`] with the place.
+pub fn typed<T: DeserializeOwned + Serialize>(tree: &Node) -> Result<T, StrictError> {
+    match attempt::<T>(tree) {
+        Ok(value) => {
+            same_shape(tree, &value)?;
+            Ok(value)
+        }
+        Err((path, complaint)) => {
+            let (path, wrong) = locate::closer::<T>(tree, path, complaint);
+            Err(StrictError::Value { place: shown(&path), wrong })
+        }
+    }
+}
+
+pub(super) fn attempt<T: DeserializeOwned>(tree: &Node) -> Result<T, (Vec<Step>, Complaint)> {
+    serde_path_to_error::deserialize(In(tree)).map_err(|error| {
+        let path = error.path().iter().map(|segment| match segment {
+            Segment::Seq { index } => Step::Item(*index),
+            Segment::Map { key } => Step::Line(key.clone()),
+            Segment::Enum { variant } => Step::Line(variant.clone()),
+            Segment::Unknown => Step::Line("?".to_owned()),
+        });
+        (path.collect(), error.inner().clone())
+    })
+}
+
+pub(super) fn shown(path: &[Step]) -> String {
+    let mut place = String::new();
+    for step in path {
+        match step {
+            Step::Line(name) => add_line(&mut place, name),
+            Step::Item(index) => add_item(&mut place, *index),
+        }
+    }
+    place
+}
+
+/// A node as a source to read from. Unlike JSON's own reader it takes a struct only from an object.
+#[derive(Clone, Copy)]
+struct In<'a>(&'a Node);
+
+impl<'de> IntoDeserializer<'de, Complaint> for In<'de> {
+    type Deserializer = Self;
+    fn into_deserializer(self) -> Self {
+        self
+    }
+}
+
+impl<'de> Deserializer<'de> for In<'de> {
+    type Error = Complaint;
+
+    fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Complaint> {
+        match self.0 {
+            Node::Null => visitor.visit_unit(),
+            Node::Bool(value) => visitor.visit_bool(*value),
+            Node::Whole(value) => visitor.visit_u64(*value),
+            Node::Negative(value) => visitor.visit_i64(*value),
+            Node::Fraction(value) => visitor.visit_f64(*value),
+            Node::Text(text) => visitor.visit_borrowed_str(text),
+            Node::List(items) => {
+                let mut access = SeqDeserializer::new(items.iter().map(In));
+                let value = visitor.visit_seq(&mut access)?;
+                access.end()?;
+                Ok(value)
+            }
+            Node::Object(lines) => {
+                let lines = lines.iter().map(|(name, value)| (name.as_str(), In(value)));
+                let mut access = MapDeserializer::new(lines);
+                let value = visitor.visit_map(&mut access)?;
+                access.end()?;
+                Ok(value)
+            }
+        }
+    }
+
+    fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Complaint> {
+        match self.0 {
+            Node::Null => visitor.visit_none(),
+            _ => visitor.visit_some(self),
+        }
+    }
+
+    fn deserialize_newtype_struct<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        visitor: V,
+    ) -> Result<V::Value, Complaint> {
+        visitor.visit_newtype_struct(self)
+    }
+
+    fn deserialize_enum<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Complaint> {
+        match self.0 {
+            Node::Text(word) => visitor.visit_enum(word.as_str().into_deserializer()),
+            Node::Object(lines) => match lines.as_slice() {
+                [(word, value)] => visitor.visit_enum(Tagged { word, value }),
+                _ => Err(Complaint::Here(Wrong::Length)),
+            },
+            other => Err(Complaint::Here(Wrong::Kind {
+                expected: "one of the words known here",
+                found: kind_of(other),
+            })),
+        }
+    }
+
+    forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf
+        unit unit_struct seq tuple tuple_struct map struct identifier ignored_any
+    }
+}
+
+/// `{"word": value}`.
+struct Tagged<'a> {
+    word: &'a str,
+    value: &'a Node,
+}
+
+impl<'de> EnumAccess<'de> for Tagged<'de> {
+    type Error = Complaint;
+    type Variant = In<'de>;
+    fn variant_seed<S: de::DeserializeSeed<'de>>(
+        self,
+        seed: S,
+    ) -> Result<(S::Value, In<'de>), Complaint> {
+        Ok((seed.deserialize(self.word.into_deserializer())?, In(self.value)))
+    }
+}
+
+impl<'de> VariantAccess<'de> for In<'de> {
+    type Error = Complaint;
+    fn unit_variant(self) -> Result<(), Complaint> {
+        Err(Complaint::Here(Wrong::Kind { expected: "a word in quotes", found: Found::Object }))
+    }
+    fn newtype_variant_seed<S: de::DeserializeSeed<'de>>(
+        self,
+        seed: S,
+    ) -> Result<S::Value, Complaint> {
+        seed.deserialize(self)
+    }
+    fn tuple_variant<V: Visitor<'de>>(self, _: usize, visitor: V) -> Result<V::Value, Complaint> {
+        self.deserialize_any(visitor)
+    }
+    fn struct_variant<V: Visitor<'de>>(
+        self,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Complaint> {
+        self.deserialize_any(visitor)
+    }
+}
+
+fn kind_of(node: &Node) -> Found {
+    match node {
+        Node::Null => Found::Null,
+        Node::Bool(_) => Found::Bool,
+        Node::Whole(_) => Found::Whole,
+        Node::Negative(_) => Found::Negative,
+        Node::Fraction(_) => Found::Fraction,
+        Node::Text(_) => Found::Text,
+        Node::List(_) => Found::List,
+        Node::Object(_) => Found::Object,
+    }
+}
+
+/// Some types can be read in a second spelling, such as a struct written as a list of its values. One
+/// meaning has one spelling here: a list stays a list and an object an object when written again.
+fn same_shape<T: Serialize>(tree: &Node, value: &T) -> Result<(), StrictError> {
+    // A value that cannot be written again cannot be kept either.
+    let again = serde_json::to_value(value).map_err(|_| StrictError::Value {
+        place: String::new(),
+        wrong: Wrong::Outside("it cannot be written again".to_owned()),
+    })?;
+    compare(tree, &again, &mut Vec::new())
+}
+
+fn compare(node: &Node, again: &Value, path: &mut Vec<Step>) -> Result<(), StrictError> {
+    let expected = match (node, again) {
+        (Node::List(items), Value::Array(values)) => {
+            for (index, (item, value)) in items.iter().zip(values).enumerate() {
+                path.push(Step::Item(index));
+                compare(item, value, path)?;
+                path.pop();
+            }
+            return Ok(());
+        }
+        (Node::Object(lines), Value::Object(values)) => {
+            for (name, line) in lines {
+                if let Some(value) = values.get(name) {
+                    path.push(Step::Line(name.clone()));
+                    compare(line, value, path)?;
+                    path.pop();
+                }
+            }
+            return Ok(());
+        }
+        (Node::List(_) | Node::Object(_), Value::String(_)) => "text in quotes",
+        (Node::List(_), Value::Object(_)) => "an object in braces",
+        (Node::Object(_), Value::Array(_)) => "a list in brackets",
+        _ => return Ok(()),
+    };
+    let wrong = Wrong::Kind { expected, found: kind_of(node) };
+    Err(StrictError::Value { place: shown(path), wrong })
+}
