@@ -1,0 +1,64 @@
+//! `frond suggest`: what the rule says next and why; on a diary also the choice upon it.
+
+use frond_core::companion::{Request, Told};
+use frond_core::diary::entry::{Chosen, EntryId, FeelsReady};
+use frond_core::screens::{Does, Screen};
+
+use super::lines;
+use crate::args::{Ready, SuggestArgs, YesNo};
+use crate::failure::Failure;
+use crate::place::{DiaryArgs, Place};
+use crate::print;
+
+/// Shows the suggestion, or writes down the choice upon it.
+pub(crate) fn suggest(args: SuggestArgs) -> Result<(), Failure> {
+    let json = args.json;
+    if let (Some(entries), Some(now)) = (&args.entries, &args.now) {
+        let reading = lines::read(entries, args.programme.as_deref(), Some(now))?;
+        let screen = reading.suggestion(now);
+        return print::show(json, &screen, |page, screen| print::suggestion(page, screen, false));
+    }
+    let Some(diary) = args.diary.clone() else {
+        return Err(Failure::input(
+            "Say which diary: --diary FOLDER, or --entries FILE with --now TIME.",
+        ));
+    };
+    let mut place = DiaryArgs::new(diary, args.secret.clone(), args.now).open()?;
+    let screen = match told(&args, &mut place)? {
+        None => place.ask(Request::Suggestion)?,
+        Some(told) => place.tell(told, None)?,
+    };
+    print::screen(json, &screen)
+}
+
+fn told(args: &SuggestArgs, place: &mut Place) -> Result<Option<Told>, Failure> {
+    Ok(if args.try_it || args.stay {
+        let chosen = if args.try_it { Chosen::Try } else { Chosen::Stay };
+        Some(Told::Choose { shown: shown(place)?, chosen })
+    } else if let Some(answer) = args.stay_here {
+        Some(Told::StayHere(matches!(answer, YesNo::Yes)))
+    } else {
+        args.ready.map(|answer| {
+            Told::FeelsReady(match answer {
+                Ready::Yes => FeelsReady::Yes,
+                Ready::NotYet => FeelsReady::NotYet,
+                Ready::RatherNotSay => FeelsReady::RatherNotSay,
+            })
+        })
+    })
+}
+
+/// The suggestion there is a choice upon.
+fn shown(place: &mut Place) -> Result<EntryId, Failure> {
+    let Screen::Suggestion(screen) = place.ask(Request::Suggestion)? else {
+        return Err(Failure::input("There is nothing to choose just now. See `frond suggest`."));
+    };
+    screen
+        .actions
+        .iter()
+        .find_map(|action| match action.does {
+            Does::Choose { shown, .. } => Some(shown),
+            _ => None,
+        })
+        .ok_or_else(|| Failure::input("There is nothing to choose just now. See `frond suggest`."))
+}
