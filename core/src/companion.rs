@@ -21,7 +21,7 @@ use std::sync::Arc;
 use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
 use crate::diary::resolve::resolve;
 use crate::diary::state::State;
-use crate::diary::store::{Findings, Opened, Seq, Store};
+use crate::diary::store::{Findings, Missing, Opened, Seq, Store};
 use crate::moment::{Moment, Stamp};
 use crate::ports::{Disk, KeyKeeper, Random};
 use crate::programme::values::{Count, StepId};
@@ -71,6 +71,8 @@ pub struct Companion {
     state: State,
     findings: Findings,
     observed: Option<Moment>,
+    /// Machine marks that could not be written yet; until they are, no suggestion is shown.
+    pending: Vec<Content>,
     unsaved: u64,
 }
 
@@ -115,8 +117,10 @@ impl Companion {
         };
         let mut companion = Self::assemble(ports, opened, rebuilt, language);
         companion.unsaved = unsaved;
-        companion.mark_missing(moment)?;
-        companion.observe(moment, true)?;
+        companion.mark_missing();
+        companion.observe(moment, true);
+        // What cannot be written now is tried again at every request; reading must not wait for it.
+        let _tried_again = companion.write_marks(moment);
         Ok(companion)
     }
 
@@ -129,6 +133,7 @@ impl Companion {
             state,
             findings: opened.findings,
             observed: None,
+            pending: Vec::new(),
             unsaved: 0,
         }
     }
@@ -180,7 +185,12 @@ impl Companion {
     /// [`Trouble`], by what the person can do next. Nothing was written, unless it says that the diary
     /// has to be opened again to see.
     pub fn ask(&mut self, request: Request, moment: &Moment) -> Result<Answer, Trouble> {
-        self.observe(moment, false)?;
+        self.observe(moment, false);
+        match (self.write_marks(moment), &request) {
+            // Without the marks a suggestion could be too much, and an entry would stand before them.
+            (Err(trouble), Request::Suggestion | Request::Write(_)) => return Err(trouble),
+            _ => {}
+        }
         let now = moment.now;
         let mut duties = Vec::new();
         let screen = match request {
@@ -246,12 +256,7 @@ impl Companion {
     fn show(&self, now: &Stamp, make: impl FnOnce(&Scene<'_>) -> Screen) -> Screen {
         let assessment = self.state.rule().assess(now);
         let store = StoreNote {
-            missing: self
-                .findings
-                .missing
-                .iter()
-                .map(|hole| hole.through.get().saturating_sub(hole.from.get()) + 1)
-                .sum(),
+            missing: count(self.findings.missing.iter()),
             read_only: !self.store.is_writable(),
         };
         make(&Scene {
@@ -367,34 +372,38 @@ impl Companion {
         Ok(())
     }
 
-    fn mark_missing(&mut self, moment: &Moment) -> Result<(), Trouble> {
-        let new: u64 = self
-            .findings
-            .missing
-            .iter()
-            .filter(|hole| hole.new)
-            .map(|hole| hole.through.get().saturating_sub(hole.from.get()) + 1)
-            .sum();
-        if new == 0 || !self.store.is_writable() {
-            return Ok(());
+    /// Entries newly found missing leave a mark, once.
+    fn mark_missing(&mut self) {
+        let new = count(self.findings.missing.iter().filter(|hole| hole.new));
+        if let Ok(entries) = Count::new(new.min(u64::from(Count::MOST))) {
+            self.pending.push(Content::MissingMark { entries });
         }
-        let entries = Count::new(new.min(u64::from(Count::MOST))).map_err(|_| Trouble::TryAgain)?;
-        let id = self.new_id()?;
-        self.append(id, moment.now, Content::MissingMark { entries }, moment)
     }
 
-    /// Looks at the clock (rule sentence T3) and writes down what cannot be trusted.
-    fn observe(&mut self, moment: &Moment, opening: bool) -> Result<(), Trouble> {
+    /// Looks at the clock (rule sentence T3); what cannot be trusted leaves a mark.
+    fn observe(&mut self, moment: &Moment, opening: bool) {
         let change = clock::changed(&self.state, self.observed.as_ref(), moment, opening);
         self.observed = Some(*moment);
-        match change {
-            Some(change) if self.store.is_writable() && !self.state.rule().clock_unconfirmed() => {
-                let id = self.new_id()?;
-                self.append(id, moment.now, Content::ClockMark { change }, moment)
-            }
-            _ => Ok(()),
+        let known = self.state.rule().clock_unconfirmed()
+            || self.pending.iter().any(|mark| matches!(mark, Content::ClockMark { .. }));
+        if let Some(change) = change.filter(|_| !known) {
+            self.pending.push(Content::ClockMark { change });
         }
     }
+
+    fn write_marks(&mut self, moment: &Moment) -> Result<(), Trouble> {
+        while let Some(mark) = self.pending.first().cloned() {
+            let id = self.new_id()?;
+            self.append(id, moment.now, mark, moment)?;
+            self.pending.remove(0);
+        }
+        Ok(())
+    }
+}
+
+/// How many entries these holes held.
+fn count<'a>(holes: impl Iterator<Item = &'a Missing>) -> u64 {
+    holes.map(|hole| hole.through.get().saturating_sub(hole.from.get()) + 1).sum()
 }
 
 fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {

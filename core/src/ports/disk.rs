@@ -49,6 +49,9 @@ pub enum SyncFor {
     Entry,
     /// The last entry found at opening, before it is shown.
     Settled,
+    /// The names found at opening, before anything behind them is shown: whoever gave them may have
+    /// been killed before syncing them.
+    NamesSettled,
     /// The name of the folder for kept bytes.
     AsideFolder,
     /// The kept bytes, before the file they came from changes.
@@ -63,7 +66,7 @@ pub enum SyncFor {
 
 impl SyncFor {
     /// Every purpose, for tests that leave out one after the other.
-    pub const ALL: [SyncFor; 13] = [
+    pub const ALL: [SyncFor; 14] = [
         SyncFor::FolderName,
         SyncFor::KeysContent,
         SyncFor::KeysName,
@@ -72,6 +75,7 @@ impl SyncFor {
         SyncFor::Zeros,
         SyncFor::Entry,
         SyncFor::Settled,
+        SyncFor::NamesSettled,
         SyncFor::AsideFolder,
         SyncFor::AsideContent,
         SyncFor::AsideName,
@@ -136,11 +140,11 @@ pub trait Disk: Send + Sync + fmt::Debug {
 
 /// One open file.
 pub trait DiskFile: Send + Sync + fmt::Debug {
-    /// The file's length in bytes.
+    /// How many bytes the file has.
     ///
     /// # Errors
     /// Whatever the file system reports.
-    fn len(&self) -> Result<u64, DiskError>;
+    fn length(&self) -> Result<u64, DiskError>;
 
     /// Fills `out` from `offset` on as far as the file goes; returns how many bytes that were.
     ///

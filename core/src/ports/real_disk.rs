@@ -95,7 +95,7 @@ impl Disk for RealDisk {
 }
 
 impl DiskFile for RealFile {
-    fn len(&self) -> Result<u64, DiskError> {
+    fn length(&self) -> Result<u64, DiskError> {
         self.0.metadata().map(|m| m.len()).map_err(|e| told(&e))
     }
 

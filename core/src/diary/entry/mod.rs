@@ -8,6 +8,8 @@
 mod content;
 mod id;
 mod session;
+#[cfg(test)]
+mod tests;
 
 pub use content::{
     Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, SignNoted,

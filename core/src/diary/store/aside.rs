@@ -1,7 +1,6 @@
 //! Keeping the original bytes of what is damaged. There is no other copy, so nothing is deleted.
 
 use super::layout::CHUNK;
-use super::scan::Window;
 use super::sealed::create_afresh;
 use crate::ports::{Disk, DiskError, SyncFor};
 use std::path::{Path, PathBuf};
@@ -29,16 +28,16 @@ pub(super) fn copy_aside(disk: &dyn Disk, folder: &Path, name: &str) -> Result<P
     let new = kept.join(format!("{name}.new"));
     let result = (|| {
         let from = disk.open(&folder.join(name))?;
-        let mut window = Window::new(from.as_ref(), from.len()?);
         let to = create_afresh(disk, &new)?;
+        let mut bytes = vec![0u8; CHUNK as usize];
         let mut at = 0u64;
-        while at < window.len {
-            let bytes = window.get(at, CHUNK as usize)?;
-            if bytes.is_empty() {
-                break;
-            }
-            to.write_at(at, bytes)?;
-            at = at.saturating_add(bytes.len() as u64);
+        // Not salvaging: where a sector cannot be read now, the file itself must stay, because a
+        // later attempt may read it.
+        loop {
+            let n = from.read_at(at, &mut bytes)?;
+            let Some(some) = bytes.get(..n).filter(|some| !some.is_empty()) else { break };
+            to.write_at(at, some)?;
+            at = at.saturating_add(n as u64);
         }
         to.sync_data(SyncFor::AsideContent)?;
         disk.rename(&new, &path)?;

@@ -2,7 +2,7 @@
 
 use super::errors::CreateError;
 use super::journal::{self, Journal, RewriteError};
-use super::open::Opened;
+use super::open::{self, Opened};
 use super::seal::{Purpose, SealKey};
 use super::{Findings, LOCK, Store, aside, keys_file};
 use crate::ports::{DataKey, Disk, DiskError, KeyKeeper, Random, SyncFor};
@@ -27,7 +27,7 @@ impl Store {
             Ok(()) | Err(DiskError::Exists) => {}
             Err(other) => return Err(other.into()),
         }
-        if let Some(above) = folder.parent().filter(|p| !p.as_os_str().is_empty()) {
+        if let Some(above) = open::above(folder) {
             disk.sync_folder(above, SyncFor::FolderName)?;
         }
         if disk.list(folder)?.iter().any(|n| n == journal::NAME) {

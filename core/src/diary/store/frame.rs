@@ -155,7 +155,7 @@ pub(super) fn prefix(bytes: &[u8]) -> Option<Prefix> {
     if take.u32()? != 0 || take.u32()? != crc32c::crc32c(summed) {
         return None;
     }
-    let sound = len >= SECTOR && len <= FRAME_MOST && len.is_multiple_of(SECTOR);
+    let sound = (SECTOR..=FRAME_MOST).contains(&len) && len.is_multiple_of(SECTOR);
     if sound { Some(Prefix { seq: Seq::new(seq)?, len }) } else { None }
 }
 

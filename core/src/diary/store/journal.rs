@@ -75,7 +75,7 @@ impl Journal {
         snapshot: Option<Place>,
         scan: &Scan,
     ) -> Result<Self, DiskError> {
-        let room = usable(file.len()?);
+        let room = usable(file.length()?);
         let (last, tag) = match scan.frames.last() {
             Some(frame) => (Some(frame.seq), frame.tag),
             None => (start.last, start.tag),
@@ -199,7 +199,7 @@ impl Journal {
     }
 
     /// Reading from the very beginning.
-    pub(super) fn from_the_start(&self) -> Start {
+    pub(super) fn whole(&self) -> Start {
         Start { offset: FIRST_FRAME, last: None, tag: self.header_tag }
     }
 }

@@ -60,7 +60,7 @@ pub(super) fn read(disk: &dyn Disk, folder: &Path) -> Result<KeysFile, OpenError
         Doubled::BothLost | Doubled::Foreign => Err(OpenError::KeysDamaged),
         Doubled::Read { body, other_lost } => {
             let wraps = parse(&body).ok_or(OpenError::KeysDamaged)?;
-            Ok(KeysFile { wraps, copy_lost: other_lost || file.len()? != 2 * BLOCK as u64 })
+            Ok(KeysFile { wraps, copy_lost: other_lost || file.length()? != 2 * BLOCK as u64 })
         }
     }
 }

@@ -196,14 +196,14 @@ impl Store {
             Some(p) if self.state == State::Writable => {
                 scan::Start { offset: p.end, last: Some(p.seq), tag: p.tag }
             }
-            _ => self.journal.from_the_start(),
+            _ => self.journal.whole(),
         };
         let found = scan::scan(self.journal.file.as_ref(), &self.journal.key, start)?;
         for frame in &found.frames {
-            if let frame::Content::Entry(bytes) = &frame.content {
-                if frame.seq >= from {
-                    visit(frame.seq, bytes);
-                }
+            if let frame::Content::Entry(bytes) = &frame.content
+                && frame.seq >= from
+            {
+                visit(frame.seq, bytes);
             }
         }
         Ok(found.missing.into_iter().filter(|m| m.through >= from).collect())
@@ -243,7 +243,7 @@ impl Store {
     /// # Errors
     /// [`ReadError`] when the journal cannot be opened a second time.
     pub fn scrub(&self) -> Result<Scrub, ReadError> {
-        let start = self.journal.from_the_start();
+        let start = self.journal.whole();
         let key = self.journal.key.clone();
         Scrub::new(self.disk.clone(), self.folder.clone(), key, start, self.journal.end)
     }

@@ -14,7 +14,7 @@ use super::seal::{Purpose, SealKey};
 use super::sealed::{SealedFile, SealedRead};
 use super::snapshot::{self, Fit, Snapshot};
 use super::{LOCK, Store};
-use crate::ports::{Disk, DiskError, DiskFile, KeyKeeper, Random};
+use crate::ports::{Disk, DiskError, DiskFile, KeyKeeper, Random, SyncFor};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -134,6 +134,11 @@ impl Store {
             ..Findings::default()
         };
         let place = repair::Place { disk: disk.as_ref(), folder, random: random.as_ref() };
+        // Whoever made the diary, or wrote its journal anew, may have been killed between giving the
+        // name and syncing it. (The folder's own name was synced before there was a journal.)
+        if let Err(error) = disk.sync_folder(folder, SyncFor::NamesSettled) {
+            findings.read_only = Some(error.into());
+        }
         mend_keys(&place, &keys, &mut findings);
         let (journal, snapshot, frames) =
             repair::settle(&place, read, &wrapper, &sealed, &mut findings)?;
@@ -166,6 +171,11 @@ fn read_header(disk: &dyn Disk, folder: &Path) -> Result<(Box<dyn DiskFile>, Hea
     };
     let header = header::read(file.as_ref())?;
     Ok((file, header))
+}
+
+/// The folder that holds this folder's name.
+pub(super) fn above(folder: &Path) -> Option<&Path> {
+    folder.parent().map(|p| if p.as_os_str().is_empty() { Path::new(".") } else { p })
 }
 
 /// Writes the keys file anew when one of its copies was lost. The other copy serves meanwhile, so

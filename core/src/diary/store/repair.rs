@@ -36,7 +36,7 @@ pub(super) fn settle(
     let Read { file, key, header_tag, start, scan, mut snapshot, renew, .. } = read;
     let mut journal =
         Journal::adopt(file, key, header_tag, start, snapshot.as_ref().map(|s| s.place), &scan)?;
-    if keep_original || renew {
+    if findings.read_only.is_none() && (keep_original || renew) {
         match rewrite(place, keep_original, &scan, wrapper, findings) {
             Ok(new) => {
                 findings.renewed = !keep_original;
@@ -91,11 +91,11 @@ fn rewrite(
 /// The snapshot still tells the truth, only the file it stands on is another one now. If saving it
 /// again fails, the next opening rebuilds it.
 fn carry_over(new: &Journal, sealed: &SealedFile, snapshot: &mut Option<Snapshot>) {
-    if let Some(s) = snapshot.as_mut() {
-        if let Some(place) = new.place(s.place.seq) {
-            s.place = place;
-            let saver = SnapshotSaver { sealed: sealed.clone(), file: new.key.id, place };
-            let _ = saver.save(&s.bytes);
-        }
+    if let Some(s) = snapshot.as_mut()
+        && let Some(place) = new.place(s.place.seq)
+    {
+        s.place = place;
+        let saver = SnapshotSaver { sealed: sealed.clone(), file: new.key.id, place };
+        let _ = saver.save(&s.bytes);
     }
 }

@@ -125,7 +125,7 @@ struct Tail {
 
 /// Reads every frame from `start` to the end of the file.
 pub(super) fn scan(file: &dyn DiskFile, key: &FileKey, start: Start) -> Result<Scan, DiskError> {
-    let mut window = Window::new(file, file.len()?);
+    let mut window = Window::new(file, file.length()?);
     let mut found = Scan { end: start.offset, ..Scan::default() };
     let mut at = start.offset;
     let (mut last, mut tag) = (start.last, start.tag);
@@ -140,18 +140,18 @@ pub(super) fn scan(file: &dyn DiskFile, key: &FileKey, start: Start) -> Result<S
         let too_short = bytes.len() < PREFIX;
         let prefix = frame::prefix(bytes);
         let cut = prefix.is_some_and(|p| at.saturating_add(p.len as u64) > window.len);
-        if let Some(p) = prefix.filter(|_| !cut) {
-            if let Some(frame) = frame::open(key, at, window.get(at, p.len)?) {
-                // Zeros end the log: a frame behind a hole is out of its place.
-                let follows = frame.first() == Seq::after(last) && frame.previous == tag;
-                found.damaged |= !follows || at != found.end || tail.is_some();
-                (last, tag) = (Some(frame.seq), frame.tag);
-                found.end = frame.end();
-                at = found.end;
-                tail = None;
-                found.frames.push(frame);
-                continue;
-            }
+        if let Some(p) = prefix.filter(|_| !cut)
+            && let Some(frame) = frame::open(key, at, window.get(at, p.len)?)
+        {
+            // Zeros end the log: a frame behind a hole is out of its place.
+            let follows = frame.first() == Seq::after(last) && frame.previous == tag;
+            found.damaged |= !follows || at != found.end || tail.is_some();
+            (last, tag) = (Some(frame.seq), frame.tag);
+            found.end = frame.end();
+            at = found.end;
+            tail = None;
+            found.frames.push(frame);
+            continue;
         }
         let ended = tail.map_or(found.end, |t| t.end);
         let begun = tail.unwrap_or(Tail { at, prefix, end: at, holes: false });

@@ -88,7 +88,7 @@ impl Scrub {
             }
         }
         let stop = self.at.offset.saturating_add(budget).min(self.end);
-        let mut window = Window::new(self.file.as_ref(), self.file.len()?);
+        let mut window = Window::new(self.file.as_ref(), self.file.length()?);
         while self.at.offset < stop {
             let at = self.at.offset;
             let Some(p) = frame::prefix(window.get(at, PREFIX)?) else { return Ok(false) };

@@ -84,7 +84,7 @@ impl SealedFile {
             Err(DiskError::NotFound) => return Ok(SealedRead::Absent),
             Err(other) => return Err(other),
         };
-        let len = file.len()?;
+        let len = file.length()?;
         let Some(len) = usize::try_from(len).ok().filter(|_| len <= MOST) else {
             return Ok(SealedRead::Damaged);
         };

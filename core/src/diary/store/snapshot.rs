@@ -62,7 +62,7 @@ impl Snapshot {
         }
         let Place { seq, offset, end, tag } = self.place;
         let len = usize::try_from(end.saturating_sub(offset)).unwrap_or(0);
-        let mut window = Window::new(file, file.len()?);
+        let mut window = Window::new(file, file.length()?);
         let frame = frame::open(key, offset, window.get(offset, len)?);
         let there = frame.is_some_and(|f| f.seq == seq && f.tag == tag && f.end() == end);
         Ok(if there { Fit::Fits } else { Fit::NotThere })

@@ -225,7 +225,7 @@ struct SimFile {
 }
 
 impl DiskFile for SimFile {
-    fn len(&self) -> Result<u64, DiskError> {
+    fn length(&self) -> Result<u64, DiskError> {
         self.disk.state().len(self.id)
     }
 

@@ -184,9 +184,9 @@ fn room_is_made_ahead_once_and_not_again() {
             store.append(&entry(n)).unwrap();
         }
         store.prepare().unwrap();
-        let len = disk.open(&at.join("journal")).unwrap().len().unwrap();
+        let len = disk.open(&at.join("journal")).unwrap().length().unwrap();
         assert_eq!(len, 128 * 1024);
         store.prepare().unwrap();
-        assert_eq!(disk.open(&at.join("journal")).unwrap().len().unwrap(), len);
+        assert_eq!(disk.open(&at.join("journal")).unwrap().length().unwrap(), len);
     });
 }

@@ -2,4 +2,7 @@
 //! simulated one.
 
 mod conformance;
+mod damage;
+mod faults;
 mod kit;
+mod power;

@@ -1,0 +1,191 @@
+//! Hands out what a fold knows, for screens. Decides nothing.
+
+use chrono::{Datelike, NaiveDate};
+
+use super::fold::Fold;
+use super::lens::Lens;
+use super::line::{Rung, day_of};
+use super::outcome::{ClockDoubt, OpenSign, Pause};
+use crate::diary::entry::{EntryId, Place};
+use crate::moment::Stamp;
+use crate::programme::plan::{Programme, Step};
+use crate::programme::values::{Position, Practice, Size};
+
+/// A session that counts, in short.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Occasion {
+    /// The entry.
+    pub entry: EntryId,
+    /// When it started, in milliseconds since 1970-01-01T00:00:00Z.
+    pub happened_ms: i64,
+    /// The local day it started on, by its own offset.
+    pub day: NaiveDate,
+    /// Main size, where a trainer was used.
+    pub size: Option<Size>,
+    /// Position.
+    pub position: Position,
+    /// Practised on the main part, pauses left out, in seconds.
+    pub seconds: u32,
+    /// Whether it ended as planned.
+    pub finished: bool,
+}
+
+/// Days off, both ends included.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TimeOff {
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day.
+    pub to: NaiveDate,
+}
+
+impl Fold {
+    /// The programme in force.
+    #[must_use]
+    pub fn programme(&self) -> Option<&Programme> {
+        self.plan.as_deref()
+    }
+
+    /// The exact text of the programme in force.
+    #[must_use]
+    pub fn programme_text(&self) -> Option<&str> {
+        self.kept.course.text.as_deref()
+    }
+
+    /// Place of the entry that accepted the programme in force.
+    #[must_use]
+    pub fn accepted_at(&self) -> Option<Place> {
+        self.plan.as_ref().map(|_| self.kept.course.accepted)
+    }
+
+    /// The step in use (F1).
+    #[must_use]
+    pub fn step(&self) -> Option<&Step> {
+        let index = self.kept.course.step.as_ref()?.index;
+        self.plan.as_deref()?.steps.get(index)
+    }
+
+    /// Where the step in use stands on the ladder, from 0.
+    #[must_use]
+    pub fn step_index(&self) -> Option<usize> {
+        self.kept.course.step.as_ref().map(|step| step.index)
+    }
+
+    /// When the step in use began.
+    #[must_use]
+    pub fn step_began(&self) -> Option<Stamp> {
+        self.kept.course.step.as_ref().map(|step| step.at)
+    }
+
+    /// Whether the step in use is confirmed (S4); true where there is none.
+    #[must_use]
+    pub fn step_confirmed(&self) -> bool {
+        let kept = &self.kept;
+        kept.course.step.is_none()
+            || kept.course.confirmed > kept.disturbed.max(kept.restored_mark).max(kept.course.asked)
+    }
+
+    /// Signs above `note` that are open, oldest first.
+    #[must_use]
+    pub fn open_signs(&self) -> Vec<OpenSign> {
+        self.kept.signs.open()
+    }
+
+    /// The pause that stands, or is met right now.
+    #[must_use]
+    pub fn pause(&self, now: &Stamp) -> Option<Pause> {
+        let lens = Lens::new(self, now, false);
+        lens.pause_standing().or_else(|| {
+            lens.pause_met().map(|met| Pause { criterion: Some(met), latched_at: None })
+        })
+    }
+
+    /// Why the clock is in doubt, if it is (T3).
+    #[must_use]
+    pub fn clock_doubt(&self, now: &Stamp) -> Option<ClockDoubt> {
+        Lens::new(self, now, false).doubt
+    }
+
+    /// Whether "stay here for now" holds.
+    #[must_use]
+    pub fn stay_here(&self) -> bool {
+        self.kept.course.stays()
+    }
+
+    /// Whether entries are missing and no clearing was written since.
+    #[must_use]
+    pub fn entries_missing(&self) -> bool {
+        self.kept.missing_mark > self.kept.course.last_clearing()
+    }
+
+    /// Whether a restore waits for the step to be confirmed.
+    #[must_use]
+    pub fn restore_unconfirmed(&self) -> bool {
+        self.kept.restored_mark > self.kept.course.confirmed
+    }
+
+    /// The latest sessions of a practice in the order they happened, oldest first: all of them, or at
+    /// least the last fifty once trimmed.
+    pub fn occasions(&self, practice: &Practice) -> impl DoubleEndedIterator<Item = Occasion> + '_ {
+        let seen = self.kept.line(practice).map(|line| line.seen.as_slice());
+        seen.unwrap_or_default().iter().filter_map(|seen| {
+            Some(Occasion {
+                entry: EntryId(seen.id),
+                happened_ms: seen.key.t,
+                day: NaiveDate::from_num_days_from_ce_opt(seen.day)?,
+                size: seen.size,
+                position: seen.position,
+                seconds: seen.seconds,
+                finished: seen.finished,
+            })
+        })
+    }
+
+    /// Every practice that was ever practised.
+    pub fn practices_done(&self) -> impl Iterator<Item = &Practice> {
+        self.kept.lines.iter().filter(|line| !line.seen.is_empty()).map(|line| &line.practice)
+    }
+
+    /// How many sessions of a practice happened on the day of `now`.
+    #[must_use]
+    pub fn sessions_today(&self, practice: &Practice, now: &Stamp) -> usize {
+        let today = day_of(now);
+        let seen = self.kept.line(practice).map(|line| line.seen.as_slice());
+        seen.unwrap_or_default().iter().filter(|seen| seen.day == today).count()
+    }
+
+    /// Whether the sessions that count so far leave the latest one below the step in use (F4).
+    #[must_use]
+    pub fn smaller_last(&self) -> bool {
+        let Some(current) = &self.kept.course.step else { return false };
+        let rung = self.plan.as_deref().and_then(|plan| Rung::new(plan, current.index));
+        let last = self.step_line().and_then(|line| line.seen.last());
+        match (rung, last) {
+            (Some(rung), Some(last)) => last.key > current.began && rung.below(last),
+            _ => false,
+        }
+    }
+
+    /// Days off, in order, spans that touch made one.
+    pub fn time_off(&self) -> impl Iterator<Item = TimeOff> + '_ {
+        self.kept.course.off.iter().filter_map(|(from, to)| {
+            Some(TimeOff {
+                from: NaiveDate::from_num_days_from_ce_opt(*from)?,
+                to: NaiveDate::from_num_days_from_ce_opt(*to)?,
+            })
+        })
+    }
+
+    /// Whether a day is off.
+    #[must_use]
+    pub fn is_off(&self, day: NaiveDate) -> bool {
+        let day = day.num_days_from_ce();
+        self.kept.course.off.iter().any(|(from, to)| (*from..=*to).contains(&day))
+    }
+
+    /// When the whole list of cautions was last answered.
+    #[must_use]
+    pub fn last_full_screening(&self) -> Option<Stamp> {
+        self.kept.course.screened
+    }
+}

@@ -1,0 +1,110 @@
+//! What lies on the disk tells a stranger nothing: neither a word of the diary, nor the passphrase, nor a
+//! name of the plan; and what can be printed for debugging tells nothing either.
+
+use frond_core::companion::{Request, Told};
+use frond_core::diary::entry::Reason;
+use frond_core::programme::values::Passage;
+use frond_core::safety::Sign;
+use frond_tests::home::{Home, PASSPHRASE, session, stopped};
+
+/// Words of the field, of the plan and of the told diary.
+const WORDS: [&str; 22] = [
+    "pelvic",
+    "trainer",
+    "session",
+    "discomfort",
+    "peak",
+    "practice",
+    "breath",
+    "sign",
+    "fever",
+    "bleeding",
+    "pain",
+    "clinic",
+    "programme",
+    "step",
+    "note",
+    "entry",
+    "Ines",
+    "Abara",
+    "Wren",
+    "heron",
+    "140",
+    "on_back",
+];
+
+fn lived_in() -> Home {
+    let mut home = Home::with_plan("2026-03-02T08:00:00+00:00[Europe/London]");
+    for peak in [2, 3, 8, 9] {
+        home.pass(24);
+        let mut told = session(140, 8, Some(peak));
+        told.note = Some(Passage::new("pain and fever, said Wren").unwrap());
+        home.tell(Told::Session(told));
+    }
+    home.tell(Told::Session(stopped(140, 1, Reason::Discomfort)));
+    home.tell(Told::Signs { signs: vec![Sign::Fever, Sign::HeavyBleeding], note: None });
+    home.ask(Request::Suggestion);
+    home.companion.save().unwrap();
+    home.companion.tidy().unwrap();
+    home
+}
+
+#[test]
+fn no_health_word_no_name_and_no_passphrase_lies_in_the_folder() {
+    let home = lived_in();
+    let paths = home.disk.paths();
+    let mut searched = 0;
+    for path in &paths {
+        let name = path.to_string_lossy().to_lowercase();
+        for word in ["pelvic", "trainer", "session", "health", "wren"] {
+            assert!(!name.contains(word), "the file name {name} tells something");
+        }
+        let Some(bytes) = home.disk.content(path) else { continue };
+        searched += bytes.len();
+        let text = String::from_utf8_lossy(&bytes).to_lowercase();
+        for word in WORDS.iter().chain([&PASSPHRASE]) {
+            // Three digits or four letters can stand in random bytes by chance; longer words cannot.
+            if word.len() > 4 {
+                assert!(!text.contains(&word.to_lowercase()), "{word} stands in {name}");
+            }
+        }
+    }
+    assert!(searched > 64 * 1024, "only {searched} bytes were searched");
+}
+
+#[test]
+fn sealed_bytes_look_random() {
+    let home = lived_in();
+    for name in ["journal", "snapshot"] {
+        let path = std::path::Path::new(frond_tests::home::FOLDER).join(name);
+        let bytes = home.disk.content(&path).unwrap();
+        // The zero-written room at the end is not sealed content.
+        let end = bytes.iter().rposition(|byte| *byte != 0).unwrap();
+        let mut counts = [0u32; 256];
+        for byte in &bytes[..=end] {
+            counts[usize::from(*byte)] += 1;
+        }
+        let total = f64::from(u32::try_from(end + 1).unwrap());
+        // Shannon entropy in bits a byte (C. E. Shannon 1948): 8 for random bytes, 4 to 5 for text.
+        let entropy: f64 = counts
+            .iter()
+            .filter(|count| **count > 0)
+            .map(|count| {
+                let share = f64::from(*count) / total;
+                -share * share.log2()
+            })
+            .sum();
+        assert!(entropy > 7.5, "{name} has {entropy:.2} bits a byte");
+    }
+}
+
+#[test]
+fn troubles_tell_nothing_that_was_written() {
+    let mut home = lived_in();
+    let told = Told::Programme { text: r#"{"for":"Wren","pelvic":"pain"}"#.into() };
+    let trouble = home.refused(None, told);
+    let shown = format!("{trouble:?} {trouble} {}", trouble.say(home.companion.words()));
+    for word in ["Wren", "pain"] {
+        assert!(!shown.contains(word), "{shown}");
+    }
+}
