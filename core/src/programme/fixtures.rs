@@ -6,7 +6,7 @@ macro_rules! one {
     };
 }
 /// Name and text of each.
-pub(super) const ALL: [(&str, &str); 10] = [
+pub(crate) const ALL: [(&str, &str); 10] = [
     one!("1-graded-then-positions"),
     one!("1-graded-then-positions-revision-2"),
     one!("2-movement-and-partner"),
@@ -20,12 +20,12 @@ pub(super) const ALL: [(&str, &str); 10] = [
 ];
 
 /// The text of the fixture whose name starts so.
-pub(super) fn text(start: &str) -> &'static str {
+pub(crate) fn text(start: &str) -> &'static str {
     ALL.iter().find(|(name, _)| name.starts_with(start)).unwrap().1
 }
 
 /// A fixture with one piece of its text replaced.
-pub(super) fn with(start: &str, from: &str, to: &str) -> String {
+pub(crate) fn with(start: &str, from: &str, to: &str) -> String {
     let text = text(start);
     assert!(text.contains(from), "nothing to replace");
     text.replacen(from, to, 1)

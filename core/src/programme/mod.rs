@@ -1,28 +1,35 @@
 //! Decides what a programme is: what the clinician prescribed, how it is written down and read back,
 //! and whether it is written correctly. Leaves to [`crate::progression`] what the rule says about a
-//! diary. Start at [`plan::Programme`].
+//! diary. Start at [`plan::Programme`] for what a programme is
+//! and at [`check::load`] for how one is taken in.
 
+pub mod check;
+pub mod fault;
 pub mod plan;
 pub mod read;
+pub mod readback;
 pub mod rule;
+pub mod schema;
 pub mod strict;
 pub mod values;
-#[allow(missing_docs)]
-pub struct LoadError;
-#[allow(missing_docs)]
+pub mod warn;
+
+pub use check::{LoadError, load};
+pub use read::MOST_BYTES;
+pub use readback::read_back;
+
 impl LoadError {
+    /// Why, a sentence each, with the place.
+    #[must_use]
     pub fn sentences(&self) -> Vec<String> {
-        vec![]
+        match self {
+            Self::Read(error) => vec![error.to_string()],
+            Self::Wrong(issues) => issues.iter().map(ToString::to_string).collect(),
+        }
     }
-}
-#[allow(missing_docs)]
-pub fn load(b: &[u8]) -> Result<(plan::Programme, ()), LoadError> {
-    serde_json::from_slice(b).map(|p| (p, ())).map_err(|_| LoadError)
-}
-#[allow(missing_docs)]
-pub fn read_back(_p: &plan::Programme) -> Vec<String> {
-    vec![]
 }
 
 #[cfg(test)]
-mod fixtures;
+pub(crate) mod arbitrary;
+#[cfg(test)]
+pub(crate) mod fixtures;

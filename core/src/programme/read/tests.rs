@@ -155,6 +155,7 @@ fn an_entry_is_read_as_strictly_and_the_place_inside_it_is_found() {
 }
 
 /// Runs on a small stack, so that recursion without end would fail loudly, and within a bounded time.
+#[allow(clippy::disallowed_methods, reason = "a test measures real time")]
 fn refused_quickly(bytes: Vec<u8>) -> String {
     std::thread::Builder::new()
         .stack_size(512 * 1024)

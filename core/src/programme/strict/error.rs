@@ -132,7 +132,7 @@ pub enum Wrong {
 impl fmt::Display for Wrong {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::UnknownLine { known } if known.is_empty() => {
+            Self::UnknownLine { known: [] } => {
                 f.write_str("is not known here; no line belongs here, so take it out")
             }
             Self::UnknownLine { known } if known.len() > 12 => {
@@ -187,7 +187,7 @@ impl fmt::Display for Found {
             Self::Bool => "true or false",
             Self::Whole => "a whole number",
             Self::Negative => "a number below zero",
-            Self::Fraction => "a number that is not whole",
+            Self::Fraction => "a number that is not whole, or far too large,",
             Self::Text => "text",
             Self::List => "a list",
             Self::Object => "an object in braces",
@@ -260,7 +260,7 @@ fn found_kind(found: de::Unexpected<'_>) -> Found {
             }
         }
         U::Float(_) => Found::Fraction,
-        U::Char(_) | U::Str(_) | U::Bytes(_) => Found::Text,
+        U::Char(_) | U::Str(_) | U::Bytes(_) | U::UnitVariant => Found::Text,
         U::Unit | U::Option => Found::Null,
         U::Seq => Found::List,
         _ => Found::Object,
@@ -270,7 +270,7 @@ fn found_kind(found: de::Unexpected<'_>) -> Found {
 /// What belongs in a place, from the name a type gives itself.
 fn kind(expected: &str) -> &'static str {
     match expected {
-        "u8" | "u16" | "u32" | "u64" | "usize" => "a whole number, not below zero",
+        "u8" | "u16" | "u32" | "u64" | "usize" => "a whole number of zero or more",
         "i8" | "i16" | "i32" | "i64" => "a whole number",
         "f32" | "f64" => "a number",
         "a boolean" | "bool" => "true or false",
@@ -278,8 +278,14 @@ fn kind(expected: &str) -> &'static str {
         "a sequence" => "a list in brackets",
         text if text.starts_with("a time such as") => "a time such as 2026-03-01T09:00:00+01:00",
         text if text.contains("date string") => "a date such as 2026-03-31",
+        text if text.contains("single key") => "an object in braces with one line",
         text if text.starts_with("variant identifier") => "a word in quotes",
-        text if text.starts_with("struct") || text.contains("tagged enum") => "an object in braces",
+        text if text.starts_with("struct")
+            || text.contains("tagged enum")
+            || text.contains("newtype variant") =>
+        {
+            "an object in braces"
+        }
         text if text.starts_with("enum") => "one of the words known here",
         text if text.starts_with("unit variant") || text == "unit" => "a word in quotes",
         _ => "another kind of value",

@@ -65,25 +65,53 @@ fn within<T: DeserializeOwned>(tree: &Node, path: Vec<Step>, complaint: &Complai
                 _ => last_read,
             };
             let Some(leaf) = leaf else { return path };
-            for length in (path.len()..=leaf.len()).rev() {
-                let Some(owner) = leaf.get(..length) else { continue };
-                let mut mended = tree.clone();
-                let Some(Node::Object(lines)) = at_mut(&mut mended, owner) else { continue };
-                let before = lines.len();
-                match wrong {
-                    Wrong::UnknownLine { .. } => lines.retain(|(line, _)| line != name),
-                    _ if lines.iter().all(|(line, _)| line != name) => {
-                        lines.push((name.clone(), Node::List(vec![Node::Null])));
-                    }
-                    _ => {}
-                }
-                if lines.len() != before && changes(&mended) {
-                    return owner.to_vec();
-                }
-            }
-            path
+            let found = (path.len()..=leaf.len())
+                .rev()
+                .filter_map(|length| leaf.get(..length))
+                .find(|owner| match wrong {
+                    Wrong::UnknownLine { .. } => with_lines(tree, owner, |lines| {
+                        lines.retain(|(line, _)| line != name);
+                    })
+                    .is_some_and(|mended| changes(&mended)),
+                    _ => wants::<T>(tree, owner, name, complaint),
+                });
+            found.map_or(path, <[Step]>::to_vec)
         }
     }
+}
+
+/// Whether an object wants a line: adding it changes the complaint, and otherwise than adding a line of
+/// a name that nothing wants.
+fn wants<T: DeserializeOwned>(
+    tree: &Node,
+    owner: &[Step],
+    name: &str,
+    complaint: &Complaint,
+) -> bool {
+    let said = |name: &str| {
+        let added = with_lines(tree, owner, |lines| {
+            lines.push((name.to_owned(), Node::List(vec![Node::Null])));
+        })?;
+        attempt::<T>(&added).err().map(|(_, complaint)| complaint)
+    };
+    match (said(name), said("\0")) {
+        (Some(Complaint::Line(line, Wrong::UnknownLine { .. })), _) if line == name => false,
+        (with, with_other) => with.as_ref() != Some(complaint) && with != with_other,
+    }
+}
+
+/// The tree with the lines of one object changed; nothing where there is no such object.
+fn with_lines(
+    tree: &Node,
+    owner: &[Step],
+    change: impl FnOnce(&mut Vec<(String, Node)>),
+) -> Option<Node> {
+    let mut tree = tree.clone();
+    match at_mut(&mut tree, owner)? {
+        Node::Object(lines) => change(lines),
+        _ => return None,
+    }
+    Some(tree)
 }
 
 fn list_leaves(node: &Node, path: &mut Vec<Step>, leaves: &mut Vec<Vec<Step>>) {

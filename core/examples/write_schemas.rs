@@ -1,0 +1,13 @@
+//! Writes the published JSON Schemas anew: `cargo run -p frond-core --example write_schemas`.
+
+use std::fs;
+use std::path::Path;
+
+use frond_core::programme::schema;
+
+fn main() -> std::io::Result<()> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../fixtures/schema");
+    fs::create_dir_all(&folder)?;
+    fs::write(folder.join("programme.schema.json"), schema::text(&schema::programme()))?;
+    fs::write(folder.join("entry.schema.json"), schema::text(&schema::entry()))
+}

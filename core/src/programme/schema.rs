@@ -1,0 +1,41 @@
+//! The published JSON Schemas (draft 2020-12) of a programme and of a diary entry, generated from the
+//! types themselves so that they cannot drift apart.
+//!
+//! A schema says the shape; [`super::read`] and [`super::check`] refuse more. What only they see is
+//! listed in the tests of this module. The committed copies lie in `fixtures/schema`; after a wanted
+//! change of a type, `cargo run -p frond-core --example write_schemas` writes them anew.
+
+use schemars::generate::SchemaSettings;
+use schemars::{JsonSchema, Schema};
+use serde_json::Value;
+
+use super::plan::Programme;
+use crate::diary::entry::Entry;
+
+/// The schema of a programme.
+#[must_use]
+pub fn programme() -> Value {
+    published::<Programme>("A Frond programme, format 1")
+}
+
+/// The schema of one entry of a diary, one line of a file in JSON Lines.
+#[must_use]
+pub fn entry() -> Value {
+    published::<Entry>("An entry of a Frond diary")
+}
+
+/// The text of a schema file.
+#[must_use]
+pub fn text(schema: &Value) -> String {
+    format!("{schema:#}\n")
+}
+
+fn published<T: JsonSchema>(title: &str) -> Value {
+    let generator = SchemaSettings::draft2020_12().into_generator();
+    let mut schema: Schema = generator.into_root_schema_for::<T>();
+    schema.insert("title".to_owned(), title.into());
+    schema.to_value()
+}
+
+#[cfg(test)]
+mod tests;
