@@ -11,7 +11,7 @@ use frond_core::moment::Stamp;
 use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
 
-pub(crate) use log::{seconds as minutes, size, EndedArg, LogArgs, PartArg, PositionArg, PracticeArg, RatingArg, ReasonArg};
+pub(crate) use log::{LogArgs, seconds as minutes, size};
 pub(crate) use tell::{AnythingNewArg, CautionsArgs, Tell};
 
 use crate::place::DiaryArgs;
@@ -189,7 +189,7 @@ pub(crate) struct StepArgs {
     #[command(flatten)]
     pub(crate) diary: DiaryArgs,
     /// Use this step from now on
-    #[arg(long, value_name = "ID", conflicts_with = "confirm")]
+    #[arg(long, value_name = "ID", value_parser = step_id, conflicts_with = "confirm")]
     pub(crate) to: Option<StepId>,
     /// A step beyond the present one: I have read the caution, and it is my own choice
     #[arg(long, requires = "to")]
@@ -282,12 +282,16 @@ pub(crate) fn sign(text: &str) -> Result<Sign, String> {
         .ok_or_else(|| "there is no such caution; `frond sign` lists them".to_owned())
 }
 
+fn step_id(text: &str) -> Result<StepId, String> {
+    StepId::new(text).map_err(|error| error.to_string())
+}
+
 fn sign_key(text: &str) -> Result<frond_core::diary::entry::SignKey, String> {
     let (entry, code) = text
         .split_once(':')
         .ok_or_else(|| "write ENTRY:CODE, as `frond spoke` lists it".to_owned())?;
-    let entry = entry.parse().map_err(|error: frond_core::programme::values::ValueError| {
-        error.to_string()
-    })?;
+    let entry = entry
+        .parse()
+        .map_err(|error: frond_core::programme::values::ValueError| error.to_string())?;
     Ok(frond_core::diary::entry::SignKey { entry, sign: sign(code)? })
 }

@@ -36,7 +36,9 @@ pub(crate) fn choose(question: &str, answers: &[&str]) -> Result<usize, Failure>
         let typed = line(">")?;
         match typed.parse::<usize>().ok().and_then(|number| number.checked_sub(1)) {
             Some(index) if index < answers.len() => return Ok(index),
-            _ => Page::new().paragraph(&format!("Type a number from 1 to {}.", answers.len())).show(),
+            _ => {
+                Page::new().paragraph(&format!("Type a number from 1 to {}.", answers.len())).show()
+            }
         }
     }
 }

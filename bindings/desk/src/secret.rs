@@ -1,7 +1,7 @@
 //! The passphrase: asked on the terminal, or read from a file or from standard input. Never from the
 //! command line, where other programs and the shell's history would see it. Wiped when done with.
 
-use std::io::{BufRead, IsTerminal, Read};
+use std::io::{BufRead, IsTerminal};
 use std::path::{Path, PathBuf};
 
 use clap::Args;
@@ -48,7 +48,9 @@ impl SecretArgs {
 /// A keeper with the stretching for real use.
 pub(crate) fn keeper(words: &str) -> Result<PassphraseKeeper, Failure> {
     let passphrase = Passphrase::new(words.to_owned()).map_err(|_| {
-        Failure::input("The passphrase is empty. Choose a few words that only you would put together.")
+        Failure::input(
+            "The passphrase is empty. Choose a few words that only you would put together.",
+        )
     })?;
     Ok(PassphraseKeeper::new(passphrase, Stretch::everyday()))
 }
@@ -61,9 +63,9 @@ fn asked(twice: bool) -> Result<Zeroizing<String>, Failure> {
         ));
     }
     let typed = |prompt: &str| {
-        rpassword::prompt_password(prompt).map(Zeroizing::new).map_err(|_| {
-            Failure::Else("The passphrase could not be read. Try again.".to_owned())
-        })
+        rpassword::prompt_password(prompt)
+            .map(Zeroizing::new)
+            .map_err(|_| Failure::Else("The passphrase could not be read. Try again.".to_owned()))
     };
     let words = typed("Passphrase: ")?;
     if twice && *typed("The same passphrase once more: ")? != *words {
@@ -74,8 +76,7 @@ fn asked(twice: bool) -> Result<Zeroizing<String>, Failure> {
 
 fn from_file(path: &Path) -> Result<Zeroizing<String>, Failure> {
     let name = path.display();
-    let failed =
-        |_| Failure::input(format!("{name} cannot be read. Check the name of the file."));
+    let failed = |_| Failure::input(format!("{name} cannot be read. Check the name of the file."));
     let file = std::fs::File::open(path).map_err(failed)?;
     private(path, &file.metadata().map_err(failed)?)?;
     first_line(std::io::BufReader::new(file))

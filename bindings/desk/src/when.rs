@@ -30,9 +30,9 @@ impl FromStr for When {
                 return Ok(Self::Local(local));
             }
         }
-        text.parse().map(Self::Stamp).map_err(|_| {
-            "write the time like 2026-05-04, 2026-05-04T19:30 or 2026-05-04T19:30:00+01:00"
-        })
+        text.parse().map(Self::Stamp).map_err(
+            |_| "write the time like 2026-05-04, 2026-05-04T19:30 or 2026-05-04T19:30:00+01:00",
+        )
     }
 }
 
@@ -74,10 +74,14 @@ mod tests {
     #[test]
     fn a_typed_time_is_read_in_the_zone_of_now() {
         let now: Stamp = "2026-05-10T19:30:00+01:00[Europe/London]".parse().unwrap();
-        let read = |text: &str| text.parse::<When>().unwrap().seen_from(&now).map(|s| s.to_string());
+        let read =
+            |text: &str| text.parse::<When>().unwrap().seen_from(&now).map(|s| s.to_string());
         assert_eq!(read("2026-05-10").unwrap(), now.to_string());
         assert_eq!(read("2026-03-01").unwrap(), "2026-03-01T12:00:00.000+00:00[Europe/London]");
-        assert_eq!(read("2026-05-04T07:05").unwrap(), "2026-05-04T07:05:00.000+01:00[Europe/London]");
+        assert_eq!(
+            read("2026-05-04T07:05").unwrap(),
+            "2026-05-04T07:05:00.000+01:00[Europe/London]"
+        );
         assert_eq!(read("2026-05-04T07:05:00+02:00").unwrap(), "2026-05-04T07:05:00.000+02:00");
         // The hour that summer time leaves out.
         assert!(read("2026-03-29T01:30").is_err());

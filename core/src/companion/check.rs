@@ -94,7 +94,7 @@ impl Facts<'_> {
                 Content::StepChange { to, why }
             }
             Told::ConfirmStep => {
-                let step = self.companion.state().rule().current_step();
+                let step = self.companion.state().rule().step();
                 Content::StepConfirmed { step: step.ok_or(Refusal::NoProgramme)?.id.clone() }
             }
             Told::Programme { text } => self.accepted(&text)?,

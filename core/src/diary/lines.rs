@@ -52,7 +52,9 @@ pub enum LineWrong {
         other: usize,
     },
     /// `of` or `shown` names no entry of an earlier line.
-    #[error("`{name}` names no entry of an earlier line; correct it, or put the line below that one.")]
+    #[error(
+        "`{name}` names no entry of an earlier line; correct it, or put the line below that one."
+    )]
     NoSuchEntry {
         /// Which value.
         name: &'static str,
@@ -82,7 +84,9 @@ pub enum LineWrong {
     #[error("the programme in `carried` cannot be used: {}", .0.join(" "))]
     Programme(Vec<String>),
     /// The programme carried is another one.
-    #[error("`programme` and `revision` are not those of the programme in `carried`; correct them.")]
+    #[error(
+        "`programme` and `revision` are not those of the programme in `carried`; correct them."
+    )]
     OtherProgramme,
 }
 
@@ -268,7 +272,8 @@ mod tests {
 
     #[test]
     fn every_refusal_names_its_line_and_says_what_to_put_right() {
-        let line = |what: &str| format!(r#"{{"happened":"2026-04-03T10:00:00+01:00","what":{what}}}"#);
+        let line =
+            |what: &str| format!(r#"{{"happened":"2026-04-03T10:00:00+01:00","what":{what}}}"#);
         let session = |parts: &str| {
             line(&format!(
                 r#"{{"kind":"session","practice":"trainer","parts":{parts},"position":"on_back","ended":"finished"}}"#

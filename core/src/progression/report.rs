@@ -106,6 +106,12 @@ impl Fold {
         Lens::new(self, now, false).doubt
     }
 
+    /// Whether a jump of the clock has not been confirmed (T3).
+    #[must_use]
+    pub fn clock_unconfirmed(&self) -> bool {
+        self.kept.clock_mark > self.kept.course.time_confirmed
+    }
+
     /// Whether "stay here for now" holds.
     #[must_use]
     pub fn stay_here(&self) -> bool {

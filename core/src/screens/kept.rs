@@ -49,7 +49,7 @@ impl KeptScreen {
             _ => Vec::new(),
         };
         let session = matches!(content, Content::Session(_));
-        let next = if session && scene.state.rule().current_step().is_some() {
+        let next = if session && scene.state.rule().step().is_some() {
             Action::new(words.text("action-suggestion", &[]), Does::Suggestion)
         } else {
             Action::new(words.text("action-today", &[]), Does::Today)

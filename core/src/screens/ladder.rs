@@ -45,7 +45,7 @@ impl LadderScreen {
         let words = scene.words;
         let steps = scene.state.rule().programme().map(|plan| plan.steps.as_slice());
         let steps = steps.unwrap_or_default();
-        let present = scene.state.rule().current_step().map(|step| &step.id);
+        let present = scene.state.rule().step().map(|step| &step.id);
         let at = steps.iter().position(|step| Some(&step.id) == present);
         let rungs: Vec<Rung> = steps
             .iter()

@@ -145,7 +145,7 @@ fn actions(scene: &Scene<'_>, outcome: Option<OutcomeKind>, shown: Option<EntryI
         actions.push(Action::new(words.text("action-feels-ready", &[]), Does::FeelsReady));
     }
     if outcome.is_some_and(|outcome| outcome != OutcomeKind::PauseAndCall) {
-        let stay = !scene.state.rule().stays_here();
+        let stay = !scene.state.rule().stay_here();
         let label = if stay {
             words.text("action-stay-here", &[])
         } else {

@@ -113,7 +113,7 @@ impl Today<'_> {
     }
 
     fn current(&self) -> Option<&Step> {
-        self.scene.state.rule().current_step()
+        self.scene.state.rule().step()
     }
 
     fn notices(&self, paused: bool) -> Vec<Notice> {

@@ -80,8 +80,7 @@ fn asked(words: &Words) -> Result<Vec<Sign>, Failure> {
             .iter()
             .filter_map(|sign| Some(format!("  {}", words.text(sign.question_id()?, &[]))))
             .collect();
-        let question =
-            format!("{}\n{}", words.text(group.name_id(), &[]), questions.join("\n"));
+        let question = format!("{}\n{}", words.text(group.name_id(), &[]), questions.join("\n"));
         let answer = choose(&question)?;
         list.answer_group(group, answer);
         if answer.counts() {

@@ -33,7 +33,8 @@ pub(crate) fn suggestion(page: &mut Page, screen: &SuggestionScreen, choices: bo
 }
 
 fn reason(page: &mut Page, reason: &Reason) {
-    let missing = reason.missing.as_ref().map(|missing| format!(" ({missing})")).unwrap_or_default();
+    let missing =
+        reason.missing.as_ref().map(|missing| format!(" ({missing})")).unwrap_or_default();
     page.point(&format!("{}: {}{missing}", reason.criterion, reason.verdict_text));
     for looked_at in &reason.looked_at {
         page.inner_point(looked_at);

@@ -169,17 +169,20 @@ pub(super) fn events() -> Vec<Event> {
     then("2026-04-14 20:00", Does::EveryQuestionNo);
     then("2026-04-14 20:30", Does::Trainer(size(150, 5, 3).worry(5)));
     then("2026-04-16 20:25", Does::Trainer(size(150, 6, 3).worry(4)));
-    then("2026-04-18 10:40", Does::Trainer(
-        size(150, 3, 4).worry(6).stopped(Reason::Discomfort).sign(Sign::PainThatStays),
-    ));
+    then(
+        "2026-04-18 10:40",
+        Does::Trainer(
+            size(150, 3, 4).worry(6).stopped(Reason::Discomfort).sign(Sign::PainThatStays),
+        ),
+    );
     then("2026-04-18 21:30", Does::Breathing(8));
     then("2026-04-19 21:00", Does::Look);
 
     // Week 8: the talk, and a revised plan.
-    then("2026-04-20 18:00", Does::Spoke {
-        with: "Ida Marlowe (invented)",
-        on: "2026-04-20 16:40",
-    });
+    then(
+        "2026-04-20 18:00",
+        Does::Spoke { with: "Ida Marlowe (invented)", on: "2026-04-20 16:40" },
+    );
     then("2026-04-21 19:30", Does::Accept(super::SECOND));
     then("2026-04-21 19:36", Does::EveryQuestionNo);
     then("2026-04-21 19:41", Does::Confirm);
@@ -217,10 +220,16 @@ pub(super) fn events() -> Vec<Event> {
 
 /// The story's own sentences, by the time of the event they stand before.
 const STORY: &[(&str, &str)] = &[
-    ("2026-03-02 18:20", "Wren comes home from the first visit with a plan. She reads it and says it is hers."),
+    (
+        "2026-03-02 18:20",
+        "Wren comes home from the first visit with a plan. She reads it and says it is hers.",
+    ),
     ("2026-03-08 11:02", "She presses twice, sees it, and takes the second entry back."),
     ("2026-03-15 11:04", "She wrote the wrong size, and puts it right the same morning."),
-    ("2026-03-19 20:31", "She lowers Tuesday's rating, two days later. The diary keeps both, and the plan does not count it."),
+    (
+        "2026-03-19 20:31",
+        "She lowers Tuesday's rating, two days later. The diary keeps both, and the plan does not count it.",
+    ),
     ("2026-03-23 20:40", "Size 3 turns out to be too much."),
     ("2026-03-28 23:30", "In the night the clocks go forward."),
     ("2026-04-01 20:50", "A tired day: she takes size 1. That is always fine."),
@@ -228,9 +237,15 @@ const STORY: &[(&str, &str)] = &[
     ("2026-04-18 10:40", "Something is not right, and she stops."),
     ("2026-04-20 18:00", "She rang the clinic. They talked, and she may go on."),
     ("2026-04-21 19:30", "A revised plan: a size in between, as she asked."),
-    ("2026-04-28 20:25", "The plan would say up. She would rather stay a while, and need not say why."),
+    (
+        "2026-04-28 20:25",
+        "The plan would say up. She would rather stay a while, and need not say why.",
+    ),
     ("2026-05-01 19:00", "Now she would like to."),
-    ("2026-05-07 20:10", "Tuesday's session, told on Thursday. It is kept, marked as late, and earns no step."),
+    (
+        "2026-05-07 20:10",
+        "Tuesday's session, told on Thursday. It is kept, marked as late, and earns no step.",
+    ),
 ];
 
 fn tell(events: &mut [Event]) {

@@ -35,9 +35,8 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
             out.display()
         )));
     }
-    let broken = |_| {
-        Failure::Else(format!("{} cannot be written. Choose another folder.", out.display()))
-    };
+    let broken =
+        |_| Failure::Else(format!("{} cannot be written. Choose another folder.", out.display()));
     make_folder(out).map_err(broken)?;
     let played = play::play(&out.join("diary"), PASSPHRASE)?;
     let entries = lines::write(&played.entries)
@@ -86,7 +85,8 @@ fn readme(end: &str) -> String {
     ] {
         page.beside(&format!("  {name}"), what, 22);
     }
-    page.gap().paragraph("The passphrase of the invented diary protects nothing, so it stands here:");
+    page.gap()
+        .paragraph("The passphrase of the invented diary protects nothing, so it stands here:");
     page.gap().inside(4, PASSPHRASE).gap();
     page.paragraph("To look at it, in this folder:").gap();
     for command in [

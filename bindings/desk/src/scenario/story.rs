@@ -72,7 +72,9 @@ fn says(page: &mut Page, screen: &SuggestionScreen) {
     let reasons = || screen.reasons.iter().flat_map(|group| &group.reasons);
     let mut why: Vec<String> = screen.bars.clone();
     match screen.outcome {
-        Some(OutcomeKind::Hold) => why.extend(reasons().filter_map(|reason| reason.missing.clone())),
+        Some(OutcomeKind::Hold) => {
+            why.extend(reasons().filter_map(|reason| reason.missing.clone()))
+        }
         Some(OutcomeKind::StepBack | OutcomeKind::StepUp) => why.extend(
             screen
                 .reasons

@@ -10,7 +10,10 @@ use super::{FIRST, SECOND, days};
 fn its_numbers_lie_within_common_practice_for_which_there_is_no_source() {
     for text in [FIRST, SECOND] {
         let (plan, warnings) = load(text.as_bytes()).map_err(|e| e.sentences()).unwrap();
-        assert_eq!(warnings.iter().map(ToString::to_string).collect::<Vec<_>>(), Vec::<String>::new());
+        assert_eq!(
+            warnings.iter().map(ToString::to_string).collect::<Vec<_>>(),
+            Vec::<String>::new()
+        );
         for part in plan.steps.iter().flat_map(|step| &step.parts) {
             assert!((5..=15).contains(&part.minutes.least.get()));
             assert!((5..=15).contains(&part.minutes.most.get()));
@@ -32,7 +35,9 @@ fn its_numbers_lie_within_common_practice_for_which_there_is_no_source() {
 fn everything_in_it_is_marked_invented_and_no_number_can_reach_anybody() {
     for text in [FIRST, SECOND] {
         let (plan, _) = load(text.as_bytes()).map_err(|e| e.sentences()).unwrap();
-        for name in [&plan.for_whom, &plan.clinician.name, &plan.clinician.clinic, &plan.contact.name] {
+        for name in
+            [&plan.for_whom, &plan.clinician.name, &plan.clinician.clinic, &plan.contact.name]
+        {
             assert!(name.as_str().contains("(invented)"), "{name}");
         }
         // The range Ofcom keeps for drama and fiction.
