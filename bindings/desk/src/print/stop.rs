@@ -18,7 +18,8 @@ pub(crate) fn stop_lines(page: &mut Page, screen: &StopScreen, columns: usize) {
             page.inside(columns, text);
         }
         for dial in &line.dial {
-            page.inside(columns + 4, &format!("{}   {}", dial.label, dial.number));
+            // The label says the number, with the spaces that make it easy to read.
+            page.inside(columns + 4, &dial.label);
         }
         page.gap();
     }

@@ -127,7 +127,6 @@ pub(super) fn events() -> Vec<Event> {
 
     // Week 2: not yet, then yes.
     then("2026-03-09 20:40", Does::Ready(FeelsReady::NotYet));
-    then("2026-03-09 20:41", Does::Look);
     then("2026-03-10 20:20", Does::Trainer(size(120, 10, 1).worry(2)));
     then("2026-03-11 21:10", Does::Breathing(10));
     then("2026-03-12 20:25", Does::Trainer(size(120, 10, 1).worry(2)));
@@ -225,11 +224,14 @@ const STORY: &[(&str, &str)] = &[
         "Wren comes home from the first visit with a plan. She reads it and says it is hers.",
     ),
     ("2026-03-08 11:02", "She presses twice, sees it, and takes the second entry back."),
+    ("2026-03-09 20:40", "Would she like to try the next step? Not yet."),
+    ("2026-03-12 20:41", "Would she like to now? Yes."),
     ("2026-03-15 11:04", "She wrote the wrong size, and puts it right the same morning."),
     (
         "2026-03-19 20:31",
         "She lowers Tuesday's rating, two days later. The diary keeps both, and the plan does not count it.",
     ),
+    ("2026-03-21 10:44", "Yes, she would like to go on."),
     ("2026-03-23 20:40", "Size 3 turns out to be too much."),
     ("2026-03-28 23:30", "In the night the clocks go forward."),
     ("2026-04-01 20:50", "A tired day: she takes size 1. That is always fine."),
@@ -239,7 +241,7 @@ const STORY: &[(&str, &str)] = &[
     ("2026-04-21 19:30", "A revised plan: a size in between, as she asked."),
     (
         "2026-04-28 20:25",
-        "The plan would say up. She would rather stay a while, and need not say why.",
+        "then would rather stay a while. She need not say why.",
     ),
     ("2026-05-01 19:00", "Now she would like to."),
     (

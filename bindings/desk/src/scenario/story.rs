@@ -25,7 +25,7 @@ pub(super) fn tell(played: &Played) -> Result<Page, Failure> {
          diary/, and README.txt, which says how to look at them. The diary's passphrase protects nothing \
          here: {PASSPHRASE}"
     ));
-    let (mut week, mut day) = (0, "");
+    let (mut week, mut day, mut before) = (0, "", None);
     for scene in &played.scenes {
         let this = scene.at.day().signed_duration_since(first).num_days() / 7 + 1;
         for number in week + 1..=this {
@@ -42,8 +42,12 @@ pub(super) fn tell(played: &Played) -> Result<Page, Failure> {
             page.heading(day);
         }
         told(&mut page, scene, line);
+        if let Some(suggestion) = &scene.suggestion {
+            // What was said before is not said at length again.
+            says(&mut page, suggestion, before == Some(suggestion.outcome));
+            before = Some(suggestion.outcome);
+        }
     }
-    page.title("At the end");
     if let Screen::Suggestion(screen) = &played.last {
         print::suggestion(&mut page, screen, false);
     }
@@ -62,13 +66,10 @@ fn told(page: &mut Page, scene: &Scene, line: Option<&ReplayLine>) {
         page.gap();
         print::stop_lines(page, stop, 9);
     }
-    if let Some(suggestion) = &scene.suggestion {
-        says(page, suggestion);
-    }
 }
 
 /// What the plan said, and the part of its reasons that decided.
-fn says(page: &mut Page, screen: &SuggestionScreen) {
+fn says(page: &mut Page, screen: &SuggestionScreen, again: bool) {
     let reasons = || screen.reasons.iter().flat_map(|group| &group.reasons);
     let mut why: Vec<String> = screen.bars.clone();
     match screen.outcome {
@@ -86,10 +87,12 @@ fn says(page: &mut Page, screen: &SuggestionScreen) {
         ),
         _ => {}
     }
-    why.dedup();
-    let says = screen.says.join(" ");
+    let mut said = std::collections::HashSet::new();
+    why.retain(|why| said.insert(why.clone()));
+    let sentences = if again { 1 } else { screen.says.len() };
+    let says = screen.says.iter().take(sentences).cloned().collect::<Vec<_>>().join(" ");
     page.inside(11, &format!("» {says}"));
     if !why.is_empty() {
-        page.inside(13, &format!("({})", why.join("; ")));
+        page.inside(13, &format!("({})", why.iter().map(|why| why.trim_end_matches('.')).collect::<Vec<_>>().join("; ")));
     }
 }

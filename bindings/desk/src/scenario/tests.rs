@@ -44,7 +44,7 @@ fn everything_in_it_is_marked_invented_and_no_number_can_reach_anybody() {
         for phone in [&plan.contact.phone, plan.out_of_hours.phone.as_ref().unwrap()] {
             assert!(phone.as_str().starts_with("01632 960"), "{phone}");
         }
-        assert_eq!(plan.emergency.country.as_str(), "United Kingdom");
+        assert_eq!(plan.emergency.country.as_str(), "the United Kingdom");
     }
 }
 
