@@ -186,10 +186,10 @@ impl Companion {
     /// has to be opened again to see.
     pub fn ask(&mut self, request: Request, moment: &Moment) -> Result<Answer, Trouble> {
         self.observe(moment, false);
-        match (self.write_marks(moment), &request) {
-            // Without the marks a suggestion could be too much, and an entry would stand before them.
-            (Err(trouble), Request::Suggestion | Request::Write(_)) => return Err(trouble),
-            _ => {}
+        // Without the marks a suggestion could be too much, and an entry would stand before them.
+        let needs_marks = matches!(request, Request::Suggestion | Request::Write(_));
+        if let (Err(trouble), true) = (self.write_marks(moment), needs_marks) {
+            return Err(trouble);
         }
         let now = moment.now;
         let mut duties = Vec::new();
@@ -282,7 +282,7 @@ impl Companion {
                 Outcome::StepBack { to } | Outcome::StepUp { to } => Some(to.clone()),
                 Outcome::PauseAndCall | Outcome::Hold { .. } | Outcome::ReadyToTalk => None,
             };
-            let sessions = self.state.recent().total();
+            let sessions = self.state.sessions();
             shown = self
                 .state
                 .shown()
@@ -384,7 +384,7 @@ impl Companion {
     fn observe(&mut self, moment: &Moment, opening: bool) {
         let change = clock::changed(&self.state, self.observed.as_ref(), moment, opening);
         self.observed = Some(*moment);
-        let known = self.state.rule().clock_unconfirmed()
+        let known = self.state.rule().time_unconfirmed()
             || self.pending.iter().any(|mark| matches!(mark, Content::ClockMark { .. }));
         if let Some(change) = change.filter(|_| !known) {
             self.pending.push(Content::ClockMark { change });

@@ -78,7 +78,7 @@ fn trying_a_suggestion_changes_the_step_once() {
         })
     };
     home.ask(choose());
-    assert_eq!(home.companion.state().rule().current_step().unwrap().id.as_str(), "two");
+    assert_eq!(home.companion.state().rule().step().unwrap().id.as_str(), "two");
     let once = kinds(&home);
     home.ask(choose());
     assert_eq!(kinds(&home), once);
@@ -99,13 +99,13 @@ fn a_crash_between_the_answer_and_the_step_is_mended_by_asking_again() {
         })
     };
     // The answer is written and synced, then the disk fails.
-    home.disk.fail(frond_core::ports::sim::Call::Sync, 1, true);
+    home.disk.fail(frond_core::ports::sim::Call::Write, 1, true);
     let failed = home.companion.ask(choose(), &home.moment).err();
     assert_eq!(failed, Some(Trouble::OpenAgain));
     let mut home = home.reopen();
-    assert_eq!(home.companion.state().rule().current_step().unwrap().id.as_str(), "one");
+    assert_eq!(home.companion.state().rule().step().unwrap().id.as_str(), "one");
     home.ask(choose());
-    assert_eq!(home.companion.state().rule().current_step().unwrap().id.as_str(), "two");
+    assert_eq!(home.companion.state().rule().step().unwrap().id.as_str(), "two");
 }
 
 #[test]
@@ -117,7 +117,7 @@ fn d2_a_suggestion_that_no_longer_holds_is_not_acted_on() {
     home.tell(Told::Session(session(140, 8, Some(9))));
     let trouble = home.refused(None, Told::Choose { shown, chosen: Chosen::Try });
     assert_eq!(trouble, Trouble::PutRight(Refusal::SuggestionChanged));
-    assert_eq!(home.companion.state().rule().current_step().unwrap().id.as_str(), "one");
+    assert_eq!(home.companion.state().rule().step().unwrap().id.as_str(), "one");
 }
 
 #[test]
@@ -252,7 +252,7 @@ fn d1_a_larger_size_can_be_recorded_as_an_own_choice_and_earns_nothing_by_itself
     let mut home = Home::with_plan(START);
     let two = StepId::new("two").unwrap();
     home.tell(Told::Step { to: two, why: Why::OwnChoice });
-    assert_eq!(home.companion.state().rule().current_step().unwrap().id.as_str(), "two");
+    assert_eq!(home.companion.state().rule().step().unwrap().id.as_str(), "two");
     assert_eq!(home.json(Request::Suggestion)["outcome"], "hold");
     let unknown = StepId::new("nine").unwrap();
     let trouble = home.refused(None, Told::Step { to: unknown, why: Why::OwnChoice });

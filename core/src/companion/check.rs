@@ -6,8 +6,9 @@ use super::{Companion, Refusal, SessionTold, Told, Trouble, Write};
 use crate::diary::entry::{Chosen, Content, EntryId, Session, SignNoted, UsedPart, Why};
 use crate::diary::resolve::{Counted, resolve};
 use crate::moment::{Moment, Stamp};
+use crate::programme::check::load;
+use crate::programme::plan::Programme;
 use crate::programme::values::{Practice, StepId};
-use crate::programme::{load, plan::Programme};
 use crate::progression::{Basis, Outcome};
 use crate::safety::{Sign, tier_in_force};
 
@@ -184,7 +185,9 @@ impl Facts<'_> {
     }
 
     fn accepted(&self, text: &std::sync::Arc<str>) -> Result<Content, Refusal> {
-        let (plan, _) = load(text.as_bytes()).map_err(|error| Refusal::Plan(error.sentences()))?;
+        let (plan, _) = load(text.as_bytes()).map_err(|error| {
+            Refusal::Plan(error.to_string().lines().map(str::to_owned).collect())
+        })?;
         if let Some(present) = self.programme()
             && present.id == plan.id
         {

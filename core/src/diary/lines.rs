@@ -13,7 +13,7 @@ use serde::{Deserialize, Serialize};
 use super::entry::{Content, Entry, EntryId, UsedPart};
 use super::store::ENTRY_MOST;
 use crate::moment::{Stamp, Uptime};
-use crate::programme::load;
+use crate::programme::check::load;
 use crate::programme::strict::{self, StrictError};
 use crate::programme::values::Practice;
 
@@ -81,8 +81,8 @@ pub enum LineWrong {
     #[error("`to` lies before `from`; correct one of them.")]
     EndBeforeStart,
     /// The programme carried cannot be used.
-    #[error("the programme in `carried` cannot be used: {}", .0.join(" "))]
-    Programme(Vec<String>),
+    #[error("the programme in `carried` cannot be used: {0}")]
+    Programme(String),
     /// The programme carried is another one.
     #[error(
         "`programme` and `revision` are not those of the programme in `carried`; correct them."
@@ -219,7 +219,7 @@ impl Reader {
             }
             Content::ProgrammeAccepted { programme, revision, carried } => {
                 let (plan, _) = load(carried.as_bytes())
-                    .map_err(|error| LineWrong::Programme(error.sentences()))?;
+                    .map_err(|error| LineWrong::Programme(error.to_string()))?;
                 if plan.id != *programme || plan.revision != *revision {
                     return Err(LineWrong::OtherProgramme);
                 }

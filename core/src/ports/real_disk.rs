@@ -18,11 +18,17 @@ pub struct RealDisk;
 struct RealFile(File);
 
 #[derive(Debug)]
-struct RealLock(
-    #[allow(dead_code, reason = "held open: closing the file gives the lock back")] File,
-);
+struct RealLock(File);
 
 impl DiskLock for RealLock {}
+
+impl Drop for RealLock {
+    fn drop(&mut self) {
+        // Closing alone would not do: a child process that was forked off a moment ago holds a copy
+        // of the open file until it starts its program, and the lock with it.
+        let _ = rustix::fs::flock(&self.0, rustix::fs::FlockOperation::Unlock);
+    }
+}
 
 fn told(error: &std::io::Error) -> DiskError {
     match error.kind() {
@@ -118,5 +124,41 @@ impl DiskFile for RealFile {
 
     fn sync_data(&self, _why: SyncFor) -> Result<(), DiskError> {
         self.0.sync_data().map_err(|e| told(&e))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_lock_given_back_is_free_although_a_forked_child_still_has_the_file_open() {
+        let base = tempfile::tempdir().unwrap();
+        let path = base.path().join("lock");
+        let file = File::create(&path).unwrap();
+        let flags = rustix::fs::FlockOperation::NonBlockingLockExclusive;
+        rustix::fs::flock(&file, flags).unwrap();
+        // What a fork leaves in the child.
+        let copy = file.try_clone().unwrap();
+        drop(RealLock(file));
+        assert!(RealDisk.lock(&path).is_ok());
+        drop(copy);
+    }
+
+    #[test]
+    fn the_disk_says_what_is_wrong() {
+        let base = tempfile::tempdir().unwrap();
+        let path = base.path().join("a");
+        assert_eq!(RealDisk.open(&path).unwrap_err(), DiskError::NotFound);
+        let file = RealDisk.create(&path).unwrap();
+        assert_eq!(RealDisk.create(&path).unwrap_err(), DiskError::Exists);
+        file.write_at(3, b"abc").unwrap();
+        let mut out = [9; 8];
+        assert_eq!(file.read_at(1, &mut out).unwrap(), 5);
+        assert_eq!(&out[..5], b"\0\0abc");
+        assert_eq!(RealDisk.list(base.path()).unwrap(), ["a"]);
+        let _held = RealDisk.lock(&base.path().join("l")).unwrap();
+        let second = RealDisk.lock(&base.path().join("l")).unwrap_err();
+        assert_eq!(second, DiskError::Locked);
     }
 }

@@ -14,21 +14,6 @@ pub mod strict;
 pub mod values;
 pub mod warn;
 
-pub use check::{LoadError, load};
-pub use read::MOST_BYTES;
-pub use readback::read_back;
-
-impl LoadError {
-    /// Why, a sentence each, with the place.
-    #[must_use]
-    pub fn sentences(&self) -> Vec<String> {
-        match self {
-            Self::Read(error) => vec![error.to_string()],
-            Self::Wrong(issues) => issues.iter().map(ToString::to_string).collect(),
-        }
-    }
-}
-
 #[cfg(test)]
 pub(crate) mod arbitrary;
 #[cfg(test)]

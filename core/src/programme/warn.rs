@@ -4,7 +4,7 @@
 
 use std::fmt;
 
-use super::plan::{Programme, Step};
+use super::plan::{Programme, Schedule, Step};
 use super::rule::{BackCriterion, PauseCriterion, Rule, Target, UpCriterion};
 use super::values::{Position, Practice, Size, StepId};
 use crate::safety::{Mark, Source};
@@ -105,6 +105,12 @@ pub enum Unusual {
         asked: u16,
         /// Within so many days.
         within: u16,
+    },
+    /// More times a week are asked for than the days of rest leave room for.
+    #[error("{least} times a week do not fit with that many days of rest and times a day.")]
+    ScheduleTooFull {
+        /// Times a week, at least.
+        least: u16,
     },
     /// A target of a step's own rule that is not earlier.
     #[error(
@@ -238,6 +244,7 @@ fn step_alone(step: &Step, place: &str, all: &mut Vec<Warning>) {
             add(all, place, Unusual::VeryLarge(size), OWN_RANGE);
         }
     }
+    schedule(step.schedule, place, all);
     if step.practice == Practice::Trainer {
         let least = step.parts.iter().map(|part| u16::from(part.minutes.least.get())).sum();
         let most = step.parts.iter().map(|part| u16::from(part.minutes.most.get())).sum();
@@ -249,6 +256,7 @@ fn step_alone(step: &Step, place: &str, all: &mut Vec<Warning>) {
 
 fn practices(programme: &Programme, all: &mut Vec<Warning>) {
     for (index, plan) in programme.practices.iter().enumerate() {
+        schedule(plan.schedule, &format!("practices[{index}]"), all);
         let (common, ground) = match plan.practice {
             Practice::Breathing => (BREATHING_MINUTES, BREATHING),
             Practice::BellyBreathing => (BELLY_MINUTES, COMMON),
@@ -257,6 +265,17 @@ fn practices(programme: &Programme, all: &mut Vec<Warning>) {
         };
         let span = (plan.minutes.least.get().into(), plan.minutes.most.get().into());
         minutes(span, common, format!("practices[{index}].minutes"), ground, all);
+    }
+}
+
+fn schedule(schedule: Schedule, place: &str, all: &mut Vec<Warning>) {
+    let rest = schedule.rest_days.map_or(0, |days| u32::from(days.get()));
+    // In the fullest week practice begins on its first day.
+    let room = 7_u32.div_ceil(rest + 1) * u32::from(schedule.daily_most.get());
+    let least = schedule.weekly_least.get();
+    if u32::from(least) > room {
+        let unusual = Unusual::ScheduleTooFull { least };
+        add(all, format!("{place}.schedule"), unusual, FOLLOWS);
     }
 }
 

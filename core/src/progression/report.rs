@@ -4,12 +4,12 @@ use chrono::{Datelike, NaiveDate};
 
 use super::fold::Fold;
 use super::lens::Lens;
-use super::line::{Rung, day_of};
+use super::line::{Rung, Seen, day_of};
 use super::outcome::{ClockDoubt, OpenSign, Pause};
 use crate::diary::entry::{EntryId, Place};
 use crate::moment::Stamp;
 use crate::programme::plan::{Programme, Step};
-use crate::programme::values::{Position, Practice, Size};
+use crate::programme::values::{Position, Practice, Rating, RatingKind, Size};
 
 /// A session that counts, in short.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,6 +28,32 @@ pub struct Occasion {
     pub seconds: u32,
     /// Whether it ended as planned.
     pub finished: bool,
+    /// Ratings given, in the order of [`RatingKind::ALL`].
+    ratings: [Option<Rating>; 4],
+}
+
+impl Occasion {
+    fn of(seen: &Seen) -> Option<Self> {
+        Some(Self {
+            entry: EntryId(seen.id),
+            happened_ms: seen.key.t,
+            day: NaiveDate::from_num_days_from_ce_opt(seen.day)?,
+            size: seen.size,
+            position: seen.position,
+            seconds: seen.seconds,
+            finished: seen.finished,
+            ratings: RatingKind::ALL.map(|kind| Rating::new(u64::from(seen.rating(kind))).ok()),
+        })
+    }
+
+    /// A rating given with it.
+    #[must_use]
+    pub fn rating(&self, of: RatingKind) -> Option<Rating> {
+        RatingKind::ALL
+            .into_iter()
+            .zip(self.ratings)
+            .find_map(|(kind, rating)| (kind == of).then_some(rating).flatten())
+    }
 }
 
 /// Days off, both ends included.
@@ -106,9 +132,9 @@ impl Fold {
         Lens::new(self, now, false).doubt
     }
 
-    /// Whether a jump of the clock has not been confirmed (T3).
+    /// Whether a mark about the clock waits for the person to confirm the time.
     #[must_use]
-    pub fn clock_unconfirmed(&self) -> bool {
+    pub fn time_unconfirmed(&self) -> bool {
         self.kept.clock_mark > self.kept.course.time_confirmed
     }
 
@@ -134,17 +160,14 @@ impl Fold {
     /// least the last fifty once trimmed.
     pub fn occasions(&self, practice: &Practice) -> impl DoubleEndedIterator<Item = Occasion> + '_ {
         let seen = self.kept.line(practice).map(|line| line.seen.as_slice());
-        seen.unwrap_or_default().iter().filter_map(|seen| {
-            Some(Occasion {
-                entry: EntryId(seen.id),
-                happened_ms: seen.key.t,
-                day: NaiveDate::from_num_days_from_ce_opt(seen.day)?,
-                size: seen.size,
-                position: seen.position,
-                seconds: seen.seconds,
-                finished: seen.finished,
-            })
-        })
+        seen.unwrap_or_default().iter().filter_map(Occasion::of)
+    }
+
+    /// The session of an entry, if it is among those still known.
+    #[must_use]
+    pub fn occasion(&self, entry: EntryId) -> Option<Occasion> {
+        let mut known = self.kept.lines.iter().flat_map(|line| line.seen.iter().rev());
+        known.find(|seen| seen.id == entry.0).and_then(Occasion::of)
     }
 
     /// Every practice that was ever practised.

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene};
-use crate::programme::read_back;
+use crate::programme::readback::read_back;
 
 /// The plan.
 #[derive(Clone, PartialEq, Eq, Serialize)]

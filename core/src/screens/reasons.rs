@@ -78,15 +78,15 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
 /// "Monday 3 August 2026: highest discomfort 2".
 fn session(scene: &Scene<'_>, id: EntryId, criterion: Criterion) -> String {
     let words = scene.words;
-    let Some(practised) = scene.state.recent().find(id) else {
+    let Some(occasion) = scene.state.rule().occasion(id) else {
         return words.text("reason-an-entry", &[]);
     };
-    let date = plain::date(words, practised.happened.day()).into();
+    let date = plain::date(words, occasion.day).into();
     let Some(kind) = rating_of(criterion) else {
         return words.text("reason-session", &[("date", date)]);
     };
     let name = plain::rating_name(words, kind).into();
-    match practised.rating(kind) {
+    match occasion.rating(kind) {
         Some(rating) => {
             let number = plain::whole(rating.get());
             words.text(

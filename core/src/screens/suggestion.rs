@@ -8,7 +8,7 @@ use crate::diary::entry::{Chosen, EntryId};
 use crate::programme::plan::Step;
 use crate::programme::rule::UpCriterion;
 use crate::programme::values::StepId;
-use crate::progression::{Basis, Criterion, Outcome, OutcomeKind, RuleOf, Verdict};
+use crate::progression::{Bar, Basis, Criterion, Outcome, OutcomeKind, RuleOf, Verdict};
 
 /// The suggestion and its reasons.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -48,7 +48,7 @@ impl SuggestionScreen {
             outcome,
             says: says(scene, outcome),
             whose,
-            bars: scene.assessment.bars.iter().map(|bar| reasons::bar(words, *bar)).collect(),
+            bars: bars(scene, outcome),
             reasons: reasons::groups(scene),
             cautions: vec![
                 words.text("today-caution-never-hurt", &[]),
@@ -58,6 +58,16 @@ impl SuggestionScreen {
             actions: actions(scene, outcome, shown),
         }
     }
+}
+
+/// What keeps a step up from being said, where staying is what is said.
+fn bars(scene: &Scene<'_>, outcome: Option<OutcomeKind>) -> Vec<String> {
+    let told = scene.assessment.outcome == Outcome::Hold { tell_clinician: true };
+    let bars = scene.assessment.bars.iter().filter(|_| outcome == Some(OutcomeKind::Hold));
+    // Where the clinician is to be told, that says it already.
+    bars.filter(|bar| !(told && **bar == Bar::NotKnownUnmet))
+        .map(|bar| reasons::bar(scene.words, *bar))
+        .collect()
 }
 
 fn whose(scene: &Scene<'_>, rule_of: &RuleOf) -> String {

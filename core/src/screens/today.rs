@@ -3,11 +3,13 @@
 //! Decides what is said today. Nothing counts what was not done; when the most for a day is reached it is
 //! said kindly, and breathing alone is always enough.
 
+use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
 use crate::message_id;
 use crate::programme::plan::{PracticePlan, Programme, Step};
+use crate::programme::values::Practice;
 use crate::progression::{Basis, OutcomeKind};
 use crate::safety::{BreathCaution, CareNote, Tier};
 
@@ -84,10 +86,12 @@ impl TodayScreen {
         let today = Today { scene, programme: scene.state.rule().programme() };
         let paused = scene.assessment.outcome.kind() == OutcomeKind::PauseAndCall;
         let step = if paused { None } else { today.step_card() };
+        let notices = today.notices(paused);
         Self {
             title: scene.words.text("today-title", &[]),
             date: plain::date(scene.words, scene.now.day()),
-            notices: today.notices(paused),
+            next: today.next(&notices),
+            notices,
             practices: today.practices(),
             enough: today.enough(),
             look_forward: scene
@@ -95,7 +99,6 @@ impl TodayScreen {
                 .look_forward()
                 .map(|to| scene.words.text("today-look-forward", &[("what", to.into())])),
             cautions: today.cautions(step.is_some()),
-            next: today.next(paused, step.is_some()),
             actions: today.actions(paused),
             step,
         }
@@ -154,7 +157,7 @@ impl Today<'_> {
         if self.programme.is_some_and(|plan| self.scene.now.day() > plan.review_by) {
             note(words.text("today-review", &[]), None);
         }
-        if self.scene.state.is_time_off(self.scene.now.day()) {
+        if self.scene.state.rule().is_off(self.scene.now.day()) {
             note(words.text("today-time-off", &[]), None);
         }
         if self.programme.is_none() {
@@ -171,10 +174,8 @@ impl Today<'_> {
         let step = self.current()?;
         let plan = self.programme?;
         let schedule = &step.schedule;
-        let today = self.scene.now.day();
-        let recent = self.scene.state.recent();
         let mut done = Vec::new();
-        let times = recent.on_day(&step.practice, today).count();
+        let times = self.scene.state.rule().sessions_today(&step.practice, &self.scene.now);
         if times >= usize::from(schedule.daily_most.get()) {
             done.push(words.text("today-enough-for-today", &[]));
         } else if times > 0 {
@@ -182,7 +183,7 @@ impl Today<'_> {
         } else if self.resting(step) {
             done.push(words.text("today-rest-day", &[]));
         }
-        let days = recent.days_in_week(&step.practice, today);
+        let days = self.days_this_week(&step.practice);
         if days > 0 {
             done.push(words.text("today-days-this-week", &[("days", plain::whole(days))]));
         }
@@ -198,10 +199,28 @@ impl Today<'_> {
     }
 
     fn resting(&self, step: &Step) -> bool {
-        let latest = self.scene.state.recent().latest(&step.practice);
+        let latest = self.scene.state.rule().occasions(&step.practice).next_back();
         let (Some(rest), Some(latest)) = (step.schedule.rest_days, latest) else { return false };
-        let days = self.scene.now.day().signed_duration_since(latest.happened.day()).num_days();
+        let days = self.scene.now.day().signed_duration_since(latest.day).num_days();
         (1..=i64::from(rest.get())).contains(&days)
+    }
+
+    /// On how many days of this calendar week (from Monday) a practice was done.
+    fn days_this_week(&self, practice: &Practice) -> u32 {
+        let today = self.scene.now.day();
+        let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
+        let mut days: Vec<NaiveDate> = self
+            .scene
+            .state
+            .rule()
+            .occasions(practice)
+            .rev()
+            .map(|occasion| occasion.day)
+            .take_while(|day| *day >= monday)
+            .filter(|day| *day <= today)
+            .collect();
+        days.dedup();
+        days.iter().fold(0, |count, _| count + 1)
     }
 
     fn schedule(&self, schedule: &crate::programme::plan::Schedule) -> String {
@@ -215,19 +234,18 @@ impl Today<'_> {
     }
 
     fn practices(&self) -> Vec<PracticeCard> {
-        let plans = self.programme.map(|plan| plan.practices.as_slice()).unwrap_or_default();
+        let plans = self.programme.filter(|_| !self.emergency());
+        let plans = plans.map(|plan| plan.practices.as_slice()).unwrap_or_default();
         plans.iter().map(|plan| self.practice_card(plan)).collect()
     }
 
     fn practice_card(&self, plan: &PracticePlan) -> PracticeCard {
         let words = self.scene.words;
-        let recent = self.scene.state.recent();
-        let today = self.scene.now.day();
         let mut done = Vec::new();
-        if recent.on_day(&plan.practice, today).next().is_some() {
+        if self.scene.state.rule().sessions_today(&plan.practice, &self.scene.now) > 0 {
             done.push(words.text("today-done-today", &[]));
         }
-        let days = recent.days_in_week(&plan.practice, today);
+        let days = self.days_this_week(&plan.practice);
         if days > 0 {
             done.push(words.text("today-days-this-week", &[("days", plain::whole(days))]));
         }
@@ -240,10 +258,13 @@ impl Today<'_> {
         }
     }
 
-    /// Breathing is offered unless an emergency stands: then nothing continues.
+    /// In an emergency nothing continues.
+    fn emergency(&self) -> bool {
+        self.scene.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
+    }
+
     fn enough(&self) -> String {
-        let emergency = self.scene.assessment.open_signs.iter().any(|s| s.tier == Tier::Emergency);
-        if emergency {
+        if self.emergency() {
             self.say(message_id!("today-nothing-now"))
         } else {
             self.say(message_id!("today-enough"))
@@ -264,24 +285,24 @@ impl Today<'_> {
         cautions
     }
 
-    fn next(&self, paused: bool, step: bool) -> Action {
-        let (label, does) = if paused {
-            (self.say(message_id!("action-stop-and-call")), Does::StopAndCall)
-        } else if step || self.programme.is_some_and(|plan| !plan.practices.is_empty()) {
-            (self.say(message_id!("action-log")), Does::LogSession)
-        } else if self.programme.is_none() {
-            (self.say(message_id!("action-log-breathing")), Does::LogSession)
+    /// What a notice asks comes first, then the practice itself.
+    fn next(&self, notices: &[Notice]) -> Action {
+        let asked = notices.iter().find_map(|notice| notice.action.clone());
+        let log = if self.programme.is_some() {
+            message_id!("action-log")
         } else {
-            (self.say(message_id!("action-log")), Does::LogSession)
+            message_id!("action-log-breathing")
         };
-        Action::new(label, does)
+        asked.unwrap_or_else(|| Action::new(self.say(log), Does::LogSession))
     }
 
     fn actions(&self, paused: bool) -> Vec<Action> {
-        let mut actions = vec![Action::new(self.say(message_id!("action-signs")), Does::Signs)];
+        let mut actions = vec![
+            Action::new(self.say(message_id!("action-signs")), Does::Signs),
+            Action::new(self.say(message_id!("action-log")), Does::LogSession),
+        ];
         if paused {
             actions.push(Action::new(self.say(message_id!("action-spoke")), Does::Spoke));
-            actions.push(Action::new(self.say(message_id!("action-log")), Does::LogSession));
         } else if self.current().is_some() {
             actions.push(Action::new(self.say(message_id!("action-suggestion")), Does::Suggestion));
             actions.push(Action::new(self.say(message_id!("action-ladder")), Does::Ladder));

@@ -6,7 +6,9 @@ use std::sync::Arc;
 
 use frond_core::companion::{Refusal, Told, Trouble};
 use frond_core::programme::plan::Programme;
-use frond_core::programme::{MOST_BYTES, load, read_back};
+use frond_core::programme::check::load;
+use frond_core::programme::read::MOST_BYTES;
+use frond_core::programme::readback::read_back;
 
 use crate::args::{AcceptArgs, StartArgs};
 use crate::ask;
@@ -36,12 +38,16 @@ pub(crate) fn accept(args: &AcceptArgs) -> Result<(), Failure> {
 fn read(file: &Path, yes: bool) -> Result<Arc<str>, Failure> {
     let bytes = file::read(file, MOST_BYTES as u64)?;
     let refused = |sentences| Failure::from(Trouble::from(Refusal::Plan(sentences)));
-    let (plan, _) = load(&bytes).map_err(|error| refused(error.sentences()))?;
+    let (plan, _) = load(&bytes).map_err(|error| refused(lines(&error.to_string())))?;
     let text = String::from_utf8(bytes).map_err(|_| refused(Vec::new()))?;
     if !yes {
         is_it_yours(&plan)?;
     }
     Ok(text.into())
+}
+
+fn lines(text: &str) -> Vec<String> {
+    text.lines().map(str::to_owned).collect()
 }
 
 fn is_it_yours(plan: &Programme) -> Result<(), Failure> {

@@ -1,6 +1,8 @@
 //! `frond check`: is a programme written correctly, and what does it say in plain words.
 
-use frond_core::programme::{MOST_BYTES, load, read_back};
+use frond_core::programme::check::load;
+use frond_core::programme::read::MOST_BYTES;
+use frond_core::programme::readback::read_back;
 use serde::Serialize;
 
 use crate::args::CheckArgs;
@@ -34,7 +36,7 @@ pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
             plan: args.read_back.then(|| read_back(&plan)),
         },
         Err(error) => {
-            Found { usable: false, errors: error.sentences(), warnings: Vec::new(), plan: None }
+            Found { usable: false, errors: error.to_string().lines().map(str::to_owned).collect(), warnings: Vec::new(), plan: None }
         }
     };
     if args.json || found.usable {

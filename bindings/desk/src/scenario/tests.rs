@@ -1,6 +1,6 @@
 //! The scenario against what is common practice in the trade (no source: rules of thumb), and its shape.
 
-use frond_core::programme::load;
+use frond_core::programme::check::load;
 use frond_core::programme::rule::UpCriterion;
 use frond_core::programme::values::Position;
 
@@ -9,7 +9,7 @@ use super::{FIRST, SECOND, days};
 #[test]
 fn its_numbers_lie_within_common_practice_for_which_there_is_no_source() {
     for text in [FIRST, SECOND] {
-        let (plan, warnings) = load(text.as_bytes()).map_err(|e| e.sentences()).unwrap();
+        let (plan, warnings) = load(text.as_bytes()).map_err(|e| e.to_string()).unwrap();
         assert_eq!(
             warnings.iter().map(ToString::to_string).collect::<Vec<_>>(),
             Vec::<String>::new()
@@ -34,7 +34,7 @@ fn its_numbers_lie_within_common_practice_for_which_there_is_no_source() {
 #[test]
 fn everything_in_it_is_marked_invented_and_no_number_can_reach_anybody() {
     for text in [FIRST, SECOND] {
-        let (plan, _) = load(text.as_bytes()).map_err(|e| e.sentences()).unwrap();
+        let (plan, _) = load(text.as_bytes()).map_err(|e| e.to_string()).unwrap();
         for name in
             [&plan.for_whom, &plan.clinician.name, &plan.clinician.clinic, &plan.contact.name]
         {
@@ -50,8 +50,8 @@ fn everything_in_it_is_marked_invented_and_no_number_can_reach_anybody() {
 
 #[test]
 fn the_second_revision_continues_the_first() {
-    let (first, _) = load(FIRST.as_bytes()).map_err(|e| e.sentences()).unwrap();
-    let (second, _) = load(SECOND.as_bytes()).map_err(|e| e.sentences()).unwrap();
+    let (first, _) = load(FIRST.as_bytes()).map_err(|e| e.to_string()).unwrap();
+    let (second, _) = load(SECOND.as_bytes()).map_err(|e| e.to_string()).unwrap();
     assert_eq!(first.id, second.id);
     assert_eq!((first.revision.get(), second.revision.get()), (1, 2));
     for step in &first.steps {

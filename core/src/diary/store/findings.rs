@@ -10,8 +10,9 @@ pub enum Extent {
     Exactly,
     /// These, and perhaps more after them: the file ends too early.
     AtLeast,
-    /// Perhaps none at all. What stands there looks like a write that a power cut interrupted
-    /// (then it was never acknowledged), but a worn disk can look the same.
+    /// Perhaps none at all, perhaps this one and more. What stands there looks like a write that a
+    /// power cut interrupted (then it was never acknowledged), but a worn disk can look the same;
+    /// or frames were moved about, and whether there was another one after them cannot be told.
     Perhaps,
 }
 

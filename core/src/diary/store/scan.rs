@@ -129,7 +129,10 @@ pub(super) fn scan(file: &dyn DiskFile, key: &FileKey, start: Start) -> Result<S
     let mut found = Scan { end: start.offset, ..Scan::default() };
     let mut at = start.offset;
     let (mut last, mut tag) = (start.last, start.tag);
+    let mut highest = start.last;
     let mut tail: Option<Tail> = None;
+    // Something stands, or stood, where no sequence is amiss; and frames are not in order.
+    let (mut unexplained, mut strays, mut disorder) = (false, false, false);
     while at < window.len {
         let next = at.saturating_add(SECTOR as u64).min(window.len);
         let bytes = window.get(at, SECTOR)?;
@@ -140,33 +143,57 @@ pub(super) fn scan(file: &dyn DiskFile, key: &FileKey, start: Start) -> Result<S
         let too_short = bytes.len() < PREFIX;
         let prefix = frame::prefix(bytes);
         let cut = prefix.is_some_and(|p| at.saturating_add(p.len as u64) > window.len);
-        if let Some(p) = prefix.filter(|_| !cut)
-            && let Some(frame) = frame::open(key, at, window.get(at, p.len)?)
-        {
-            // Zeros end the log: a frame behind a hole is out of its place.
-            let follows = frame.first() == Seq::after(last) && frame.previous == tag;
-            found.damaged |= !follows || at != found.end || tail.is_some();
-            (last, tag) = (Some(frame.seq), frame.tag);
-            found.end = frame.end();
-            at = found.end;
-            tail = None;
-            found.frames.push(frame);
-            continue;
+        let whole = match prefix.filter(|_| !cut) {
+            Some(p) => frame::open(key, at, window.get(at, p.len)?),
+            None => None,
+        };
+        let repeated = whole.as_ref().is_some_and(|f| {
+            f.seq <= highest.unwrap_or(f.seq) && (Some(f.seq) <= start.last || has(&found, f.seq))
+        });
+        match whole {
+            Some(frame) if !repeated => {
+                // Zeros end the log: a frame behind a hole is out of its place.
+                let follows = frame.first() == Seq::after(last) && frame.previous == tag;
+                let gap = at != found.end;
+                found.damaged |= !follows || gap;
+                unexplained |= gap && frame.first() <= Seq::after(last);
+                strays |= gap;
+                disorder |= Some(frame.seq) < highest;
+                (last, tag) = (Some(frame.seq), frame.tag);
+                highest = highest.max(last);
+                found.end = frame.end();
+                at = found.end;
+                tail = None;
+                found.frames.push(frame);
+            }
+            other => {
+                // A repeated frame stands where another one may have stood, like any stray bytes.
+                let end = match other {
+                    Some(frame) => frame.end(),
+                    None if cut => window.len,
+                    None => next,
+                };
+                // Torn is only what the end of the file cuts; anything else that fails is damage.
+                found.torn |= cut || too_short;
+                found.damaged |= !(cut || too_short);
+                let ended = tail.map_or(found.end, |t| t.end);
+                let begun = tail.unwrap_or(Tail { at, prefix, end: at, holes: false });
+                tail = Some(Tail { end, holes: begun.holes || at > ended, ..begun });
+                at = end;
+            }
         }
-        let ended = tail.map_or(found.end, |t| t.end);
-        let begun = tail.unwrap_or(Tail { at, prefix, end: at, holes: false });
-        // Torn is only what the end of the file cuts; anything else that fails is damage.
-        found.torn |= cut || too_short;
-        found.damaged |= !(cut || too_short);
-        let end = if cut { window.len } else { next };
-        tail = Some(Tail { end, holes: begun.holes || at > ended, ..begun });
-        at = end;
     }
     let reach = tail.map_or(found.end, |t| t.end);
     found.shortened = reach.saturating_add(SECTOR as u64) > usable(window.len);
     settle_order(&mut found.frames, start.last);
-    account(&mut found, start.last, tail);
+    account(&mut found, start.last, tail, unexplained || strays && disorder);
     Ok(found)
+}
+
+/// Whether a frame of this sequence was found already.
+fn has(found: &Scan, seq: Seq) -> bool {
+    // Only asked when something is out of order, so going through all of them is no matter.
+    found.frames.iter().any(|f| f.seq == seq)
 }
 
 /// Puts frames in order of sequence, each once.
@@ -183,7 +210,10 @@ fn settle_order(frames: &mut Vec<Frame>, before: Option<Seq>) {
 }
 
 /// Lists the holes between frames, the marks of holes found earlier, and what the tail has lost.
-fn account(found: &mut Scan, before: Option<Seq>, tail: Option<Tail>) {
+///
+/// With `loose`, something has been moved about or lies between, and what the last entries were
+/// cannot be told from what is left.
+fn account(found: &mut Scan, before: Option<Seq>, tail: Option<Tail>, loose: bool) {
     let mut last = before;
     for f in &found.frames {
         let from = Seq::after(last);
@@ -199,7 +229,7 @@ fn account(found: &mut Scan, before: Option<Seq>, tail: Option<Tail>) {
     let from = Seq::after(last);
     let lost = match tail {
         Some(tail) => Some(tail_lost(tail, from, found.end, found.shortened)),
-        None if found.shortened => Some((from, Extent::Perhaps)),
+        None if found.shortened || loose => Some((from, Extent::Perhaps)),
         None => None,
     };
     if let Some((through, extent)) = lost {

@@ -241,3 +241,78 @@ impl DiskFile for SimFile {
         self.disk.state().sync(self.id, why)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn written(sync: bool) -> SimDisk {
+        let disk = SimDisk::new();
+        let path = Path::new("/f");
+        let file = disk.create(path).unwrap();
+        disk.sync_folder(Path::new("/"), SyncFor::JournalName).unwrap();
+        file.write_at(0, &[1; 512]).unwrap();
+        file.write_at(512, &[2; 512]).unwrap();
+        if sync {
+            file.sync_data(SyncFor::Entry).unwrap();
+        }
+        disk
+    }
+
+    #[test]
+    fn what_was_not_synced_is_forgotten_and_what_was_is_kept() {
+        let path = Path::new("/f");
+        let mut none = || false;
+        let forgotten = written(false).after_power_cut(&mut none);
+        assert_eq!(forgotten.content(path), Some(Vec::new()));
+        let kept = written(true).after_power_cut(&mut none);
+        assert_eq!(kept.content(path), Some([[1; 512], [2; 512]].concat()));
+        assert_eq!(kept.pending(), 0);
+    }
+
+    #[test]
+    fn a_later_sector_can_arrive_without_an_earlier_one() {
+        // Steps: sector, length 512, sector, length 1024. The first sector is lost.
+        let mut step = 0;
+        let found = written(false).after_power_cut(&mut || {
+            step += 1;
+            step > 1
+        });
+        assert_eq!(step, 4);
+        assert_eq!(found.content(Path::new("/f")), Some([[0; 512], [2; 512]].concat()));
+    }
+
+    #[test]
+    fn a_name_that_was_not_synced_can_be_lost_with_all_behind_it() {
+        let disk = SimDisk::new();
+        disk.create_folder(Path::new("/d")).unwrap();
+        disk.create(Path::new("/d/f")).unwrap();
+        disk.sync_folder(Path::new("/d"), SyncFor::JournalName).unwrap();
+        let found = disk.after_power_cut(&mut || false);
+        assert!(found.content(Path::new("/d/f")).is_none());
+        assert_eq!(disk.after_power_cut(&mut || true).content(Path::new("/d/f")), Some(vec![]));
+    }
+
+    #[test]
+    fn a_rename_happens_or_not() {
+        let disk = written(true);
+        disk.rename(Path::new("/f"), Path::new("/g")).unwrap();
+        for survives in [false, true] {
+            let found = disk.after_power_cut(&mut || survives);
+            assert_eq!(found.content(Path::new("/f")).is_some(), !survives);
+            assert_eq!(found.content(Path::new("/g")).is_some(), survives);
+        }
+    }
+
+    #[test]
+    fn bytes_of_a_failed_sync_are_shown_and_never_arrive() {
+        let disk = written(false);
+        disk.fail(Call::Sync, 0, false);
+        let file = disk.open(Path::new("/f")).unwrap();
+        assert!(file.sync_data(SyncFor::Entry).is_err());
+        file.sync_data(SyncFor::Entry).unwrap();
+        assert_eq!(disk.content(Path::new("/f")).unwrap().len(), 1024);
+        let found = disk.after_power_cut(&mut || true);
+        assert_eq!(found.content(Path::new("/f")), Some(Vec::new()));
+    }
+}

@@ -216,6 +216,22 @@ fn p4_every_warning_has_its_ground_and_never_blocks() {
         ("never met", "1", vec![("/rule/step_up/all_of/1/practised_days", json!(9))]),
         ("no return", "1", vec![("/rule/after_gap_days", Value::Null)]),
         ("not on the back first", "1", vec![("/steps/0/position", json!("standing"))]),
+        (
+            "schedule too full",
+            "7",
+            vec![
+                ("/steps/0/schedule/weekly_least", json!(5)),
+                ("/steps/0/schedule/weekly_most", json!(5)),
+            ],
+        ),
+        (
+            "schedule too full, practice",
+            "3",
+            vec![
+                ("/practices/0/schedule/weekly_least", json!(8)),
+                ("/practices/0/schedule/weekly_most", json!(8)),
+            ],
+        ),
         ("rule without steps", "3", vec![("/rule", json!({"after_gap_days": 3}))]),
     ];
     let mut said = Vec::new();

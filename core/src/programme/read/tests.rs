@@ -77,6 +77,7 @@ fn p4_every_refusal_is_one_sentence_with_its_place() {
             "struct as a list",
             with("1", "{\n        \"least\": 5,\n        \"most\": 5\n      }", "[5, 5]"),
         ),
+        ("criterion by number", with("1", "\"days_on_step\"", "0")),
         ("target", with("1", "\"previous\"", "\"the one before\"")),
         ("target step", with("8", "\"step\": \"14-18-deeper\"", "\"step\": 3")),
         ("empty name", with("1", "\"name\": \"Trainer 1\"", "\"name\": \"  \"")),
@@ -96,6 +97,77 @@ fn p4_every_refusal_is_one_sentence_with_its_place() {
         ["Size 10", "upside", "10 mm\"", "Juniper", "Monday", "1 June", "sneezing", "one before"]
     {
         assert!(said.iter().all(|line| !line.contains(word)), "{word} is quoted");
+    }
+}
+
+#[test]
+fn p1_every_required_line_is_asked_for_by_name() {
+    let schema = crate::programme::schema::programme();
+    let required = schema["required"].as_array().unwrap();
+    let names: Vec<&str> = required.iter().map(|name| name.as_str().unwrap()).collect();
+    for name in
+        ["for", "clinician", "contact", "out_of_hours", "emergency", "issued_at", "review_by"]
+    {
+        assert!(names.contains(&name), "{name} is not required");
+    }
+    for name in names.iter().filter(|name| **name != "frond_programme") {
+        let mut tree: serde_json::Value = serde_json::from_str(text("1")).unwrap();
+        tree.as_object_mut().unwrap().remove(*name).unwrap();
+        assert_eq!(refusal(&tree.to_string()), format!("{name} is missing; add it."));
+    }
+    let no_country = with("1", ",\n    \"country\": \"United Kingdom\"", "");
+    assert_eq!(refusal(&no_country), "emergency.country is missing; add it.");
+}
+
+#[test]
+fn p2_a_step_may_be_a_gate_or_maintain_or_carry_its_own_rule() {
+    let five = read(text("5").as_bytes()).unwrap();
+    assert!(five.steps[0].gate && !five.steps[1].gate);
+    assert_eq!(five.rule_on(&five.steps[0]), five.steps[0].rule.as_ref());
+    assert_eq!(five.rule_on(&five.steps[1]), five.rule.as_ref());
+    assert!(read(text("4").as_bytes()).unwrap().steps[0].maintain);
+}
+
+#[test]
+fn p2_a_revision_keeps_the_ids_of_the_steps_that_stay() {
+    let first = read(text("1-graded-then-positions").as_bytes()).unwrap();
+    let second = read(text("1-graded-then-positions-revision-2").as_bytes()).unwrap();
+    assert_eq!((&first.id, first.revision.get()), (&second.id, 1));
+    assert_eq!(second.revision.get(), 2);
+    for step in &first.steps {
+        assert!(second.step(&step.id).unwrap().same_work(step), "{}", step.id);
+    }
+    assert_eq!(second.steps.len(), first.steps.len() + 1);
+}
+
+#[test]
+fn p4_numbers_are_taken_exactly_within_their_bounds() {
+    let window = "\"sessions\": 2,\n            \"of_last\": 3";
+    for sessions in 0..=52 {
+        for of_last in 0..=52 {
+            let changed = format!("\"sessions\": {sessions}, \"of_last\": {of_last}");
+            let taken = read(with("1", window, &changed).as_bytes()).is_ok();
+            let allowed = 1 <= sessions && sessions <= of_last && of_last <= 50;
+            assert_eq!(taken, allowed, "{sessions} of {of_last}");
+        }
+    }
+    let bounds = [
+        ("\"at_most\": 3", 0, 10),
+        ("\"at_least\": 7", 1, 10),
+        ("\"last\": 4", 1, 50),
+        ("\"days\": 7", 1, 3660),
+        ("\"within_days\": 7", 1, 3660),
+        ("\"practised_days\": 4", 1, 3660),
+        ("\"after_gap_days\": 14", 1, 3660),
+        ("\"widest_diameter_tenths_mm\": 100", 10, 1000),
+        ("\"least\": 5", 1, 240),
+    ];
+    for (line, least, most) in bounds {
+        let name = line.split_once(':').unwrap().0;
+        for value in (-2..=60).chain([least - 1, least, most, most + 1, 70_000, i64::MAX]) {
+            let taken = read(with("1", line, &format!("{name}: {value}")).as_bytes()).is_ok();
+            assert_eq!(taken, (least..=most).contains(&value), "{name}: {value}");
+        }
     }
 }
 
@@ -143,6 +215,7 @@ fn an_entry_is_read_as_strictly_and_the_place_inside_it_is_found() {
         ("{\"stopped\":\"upset\"}", "{\"finished\":null}"),
         ("\"practice\":\"trainer\",", ""),
         ("\"kind\":\"session\"", "\"kind\":\"sesion\""),
+        ("\"kind\":\"session\"", "\"kind\":0"),
         ("\"kind\":\"session\"", "\"kind\":\"session\",\"kind\":\"strike\""),
         ("{\"widest_diameter_tenths_mm\":220,\"practised_seconds\":300},", "[220,300],"),
         ("0e0f\",\"written", "0e0g\",\"written"),
@@ -180,7 +253,7 @@ fn hostile_texts_are_refused_within_bounded_time_and_stack() {
     for text in [deep_lists, deep_objects, only_open, inside] {
         assert!(refused_quickly(text.into_bytes()).contains("nested deeper"));
     }
-    assert!(refused_quickly(vec![b' '; 100_000_000]).contains("longer than 196608 bytes"));
+    assert!(refused_quickly(vec![b' '; 100_000_000]).contains("is longer than 196608 bytes"));
     assert!(refused_quickly(vec![0; 1000]).contains("not JSON"));
     assert!(refused_quickly(b"1e999".to_vec()).contains("too large to be read"));
     assert!(refused_quickly("9".repeat(190_000).into_bytes()).contains("too large to be read"));
@@ -214,6 +287,27 @@ fn a_line_written_twice_is_refused_at_every_level() {
             assert!(said.contains("stands twice"), "{name}, line {index}: {said}");
         }
     }
+}
+
+#[test]
+fn entries_nested_as_deep_as_allowed_need_little_stack() {
+    let nested = |levels: usize| {
+        let id = "000102030405060708090a0b0c0d0e0f";
+        let open = format!("{{\"kind\":\"correction\",\"of\":\"{id}\",\"content\":").repeat(levels);
+        let at = "2026-03-01T09:00:00Z";
+        format!(
+            "{{\"id\":\"{id}\",\"written\":\"{at}\",\"happened\":\"{at}\",\"what\":{open}{{\"kind\":\"x\"}}{}}}",
+            "}".repeat(levels)
+        )
+    };
+    let said = |levels| {
+        let bytes = nested(levels).into_bytes();
+        let work = move || from_slice::<Entry>(&bytes, 200_000).unwrap_err().to_string();
+        std::thread::Builder::new().stack_size(512 * 1024).spawn(work).unwrap().join().unwrap()
+    };
+    assert!(said(22).contains("content.kind is none of the"), "{}", said(22));
+    assert!(said(23).contains("nested deeper"));
+    assert!(said(1000).contains("nested deeper"));
 }
 
 proptest! {

@@ -24,8 +24,8 @@ impl fmt::Display for Position {
 pub enum StrictError {
     /// Longer than allowed.
     #[error(
-        "The file is longer than {limit} bytes; check that it is the right file, and shorten its \
-         texts if it is."
+        "The text is longer than {limit} bytes; check that it is the right file, and shorten it if it \
+         is."
     )]
     TooLong {
         /// The most bytes allowed.
@@ -97,7 +97,7 @@ struct Shown<'a>(&'a str);
 
 impl fmt::Display for Shown<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(if self.0.is_empty() { "The file" } else { self.0 })
+        f.write_str(if self.0.is_empty() { "The text" } else { self.0 })
     }
 }
 

@@ -188,8 +188,9 @@ fn kind_of(node: &Node) -> Found {
     }
 }
 
-/// Some types can be read in a second spelling, such as a struct written as a list of its values. One
-/// meaning has one spelling here: a list stays a list and an object an object when written again.
+/// Some types can be read in a second spelling, such as a struct written as a list of its values or a
+/// criterion by its number. One meaning has one spelling here: every value is of the same kind when it
+/// is written again.
 fn same_shape<T: Serialize>(tree: &Node, value: &T) -> Result<(), StrictError> {
     // A value that cannot be written again cannot be kept either.
     let again = serde_json::to_value(value).map_err(|_| StrictError::Value {
@@ -219,10 +220,16 @@ fn compare(node: &Node, again: &Value, path: &mut Vec<Step>) -> Result<(), Stric
             }
             return Ok(());
         }
-        (Node::List(_) | Node::Object(_), Value::String(_)) => "text in quotes",
-        (Node::List(_), Value::Object(_)) => "an object in braces",
-        (Node::Object(_), Value::Array(_)) => "a list in brackets",
-        _ => return Ok(()),
+        (Node::Null, Value::Null)
+        | (Node::Bool(_), Value::Bool(_))
+        | (Node::Whole(_) | Node::Negative(_) | Node::Fraction(_), Value::Number(_))
+        | (Node::Text(_), Value::String(_)) => return Ok(()),
+        (_, Value::Null) => "null",
+        (_, Value::Bool(_)) => "true or false",
+        (_, Value::Number(_)) => "a number",
+        (_, Value::String(_)) => "text in quotes",
+        (_, Value::Array(_)) => "a list in brackets",
+        (_, Value::Object(_)) => "an object in braces",
     };
     let wrong = Wrong::Kind { expected, found: kind_of(node) };
     Err(StrictError::Value { place: shown(path), wrong })

@@ -40,13 +40,13 @@ criterion-sessions = Full sessions on { $days ->
         [one] { $days } day
        *[other] { $days } days
     } within { $within } days
-criterion-at-most = { $rating } at most { $number } in the last { $last } full sessions and every session since
+criterion-at-most = At most { $number } as { $rating } in the last { $last } full sessions, and in every session since the first of them
 criterion-sign-free = { $days ->
         [one] { $days } day
        *[other] { $days } days
     } without anything to call about
 criterion-feels-ready = You would like to try the next step
-criterion-at-least = { $rating } { $number } or more in { $sessions } of the last { $last } sessions
+criterion-at-least = { $number } or more as { $rating } in { $sessions } of the last { $last } sessions
 criterion-stopped = { $sessions } of the last { $last } sessions stopped or not started
 criterion-days-without = { $days ->
         [one] { $days } day

@@ -4,5 +4,8 @@
 mod conformance;
 mod damage;
 mod faults;
+mod garbage;
 mod kit;
 mod power;
+mod stored;
+mod vectors;

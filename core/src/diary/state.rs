@@ -2,14 +2,9 @@
 //! folded entry by entry, small enough to be sealed as a snapshot. Everything here can be rebuilt
 //! from the journal; leaves to [`crate::progression`] what the facts mean.
 
-mod recent;
-
-pub use recent::{Practised, Recent};
-
-use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use super::entry::{Asked, Chosen, Content, Entry, EntryId, Place, Settings};
+use super::entry::{Chosen, Content, Entry, EntryId, Settings};
 use super::resolve::resolve;
 use crate::moment::{Stamp, Uptime};
 use crate::progression::{Fold, FoldError, OutcomeKind};
@@ -28,24 +23,13 @@ pub struct State {
     count: u64,
     rule: Fold,
     ids: Vec<EntryId>,
-    recent: Recent,
+    sessions: u64,
     language: Option<String>,
     numbers_open: bool,
     look_forward: Option<String>,
-    screening: Option<FullScreening>,
-    time_off: Vec<(NaiveDate, NaiveDate)>,
     shown: Option<Shown>,
     last: Option<Last>,
     questions: u32,
-}
-
-/// When the full list of cautions was last asked, and under which plan.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct FullScreening {
-    /// The programme then accepted, with its revision.
-    pub plan: Option<(String, u32)>,
-    /// The day.
-    pub day: NaiveDate,
 }
 
 /// The suggestion last shown.
@@ -93,12 +77,10 @@ impl State {
             count: 0,
             rule: Fold::new(None),
             ids: Vec::new(),
-            recent: Recent::default(),
+            sessions: 0,
             language: None,
             numbers_open: false,
             look_forward: None,
-            screening: None,
-            time_off: Vec::new(),
             shown: None,
             last: None,
             questions: 0,
@@ -117,7 +99,7 @@ impl State {
         }
         for counted in resolve(entries) {
             if !counted.struck {
-                state.note(counted.first.id, counted.content, counted.happened, counted.place);
+                state.note(counted.first.id, counted.content);
             }
         }
         state.count = entries.len() as u64;
@@ -137,7 +119,7 @@ impl State {
         self.rule.write(entry).map_err(|_| NeedsHistory)?;
         self.remember(entry);
         self.count += 1;
-        self.note(entry.id, &entry.what, entry.happened, self.count);
+        self.note(entry.id, &entry.what);
         Ok(())
     }
 
@@ -150,24 +132,14 @@ impl State {
         self.last = Some(Last { written: entry.written, uptime: entry.uptime });
     }
 
-    fn note(&mut self, id: EntryId, content: &Content, happened: Stamp, place: Place) {
+    fn note(&mut self, id: EntryId, content: &Content) {
         match content {
-            Content::Session(session) => {
-                self.recent.add(Practised::of(id, place, happened, session));
-            }
+            Content::Session(_) => self.sessions += 1,
             Content::Settings(Settings { language, numbers_open }) => {
                 self.language = language.as_ref().map(|tag| tag.as_str().to_owned());
                 self.numbers_open = *numbers_open;
             }
             Content::LookForward { to } => self.look_forward = Some(to.as_str().to_owned()),
-            Content::ScreeningAnswered { asked: Asked::FullList, .. } => {
-                let plan = self
-                    .rule
-                    .programme()
-                    .map(|plan| (plan.id.as_str().to_owned(), plan.revision.get()));
-                self.screening = Some(FullScreening { plan, day: happened.day() });
-            }
-            Content::TimeOff { from, to } => self.time_off.push((*from, *to)),
             Content::SuggestionShown { outcome, step, to } => {
                 self.shown = Some(Shown {
                     entry: id,
@@ -175,7 +147,7 @@ impl State {
                     step: step.as_str().to_owned(),
                     to: to.as_ref().map(|to| to.as_str().to_owned()),
                     chosen: None,
-                    sessions: self.recent.total(),
+                    sessions: self.sessions,
                 });
             }
             Content::SuggestionAnswered { shown, chosen } => {
@@ -200,10 +172,10 @@ impl State {
     pub fn count(&self) -> u64 {
         self.count
     }
-    /// The latest sessions.
+    /// How many sessions were written.
     #[must_use]
-    pub fn recent(&self) -> &Recent {
-        &self.recent
+    pub fn sessions(&self) -> u64 {
+        self.sessions
     }
     /// The language chosen for the screens.
     #[must_use]
@@ -219,16 +191,6 @@ impl State {
     #[must_use]
     pub fn look_forward(&self) -> Option<&str> {
         self.look_forward.as_deref()
-    }
-    /// When the full list of cautions was last asked.
-    #[must_use]
-    pub fn screening(&self) -> Option<&FullScreening> {
-        self.screening.as_ref()
-    }
-    /// Whether a day is time off.
-    #[must_use]
-    pub fn is_time_off(&self, day: NaiveDate) -> bool {
-        self.time_off.iter().any(|(from, to)| (*from..=*to).contains(&day))
     }
     /// The suggestion last shown.
     #[must_use]
