@@ -5,8 +5,8 @@ use std::path::Path;
 use std::sync::Arc;
 
 use frond_core::companion::{Refusal, Told, Trouble};
-use frond_core::programme::plan::Programme;
 use frond_core::programme::check::load;
+use frond_core::programme::plan::Programme;
 use frond_core::programme::read::MOST_BYTES;
 use frond_core::programme::readback::read_back;
 
@@ -58,10 +58,7 @@ fn is_it_yours(plan: &Programme) -> Result<(), Failure> {
         ));
     }
     let mut page = Page::new();
-    for sentence in read_back(plan) {
-        page.point(&sentence);
-    }
-    page.show();
+    page.sentences(&read_back(plan)).show();
     if ask::yes(&format!("This plan is for {}. Is this yours?", plan.for_whom))? {
         Ok(())
     } else {

@@ -35,9 +35,12 @@ pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
             warnings: warnings.iter().map(ToString::to_string).collect(),
             plan: args.read_back.then(|| read_back(&plan)),
         },
-        Err(error) => {
-            Found { usable: false, errors: error.to_string().lines().map(str::to_owned).collect(), warnings: Vec::new(), plan: None }
-        }
+        Err(error) => Found {
+            usable: false,
+            errors: error.to_string().lines().map(str::to_owned).collect(),
+            warnings: Vec::new(),
+            plan: None,
+        },
     };
     if args.json || found.usable {
         print::show(args.json, &found, text)?;
@@ -60,9 +63,6 @@ fn text(page: &mut Page, found: &Found) {
         page.point(warning);
     }
     if let Some(plan) = &found.plan {
-        page.gap();
-        for sentence in plan {
-            page.point(sentence);
-        }
+        page.gap().sentences(plan);
     }
 }

@@ -6,8 +6,8 @@ use frond_core::companion::Reading;
 use frond_core::diary::entry::{Content, Entry, EntryId};
 use frond_core::diary::lines;
 use frond_core::moment::Stamp;
-use frond_core::programme::plan::Programme;
 use frond_core::programme::check::load;
+use frond_core::programme::plan::Programme;
 use frond_core::programme::read::MOST_BYTES;
 
 use crate::failure::{Failure, LANGUAGE};
@@ -71,8 +71,7 @@ fn with_programme(lines: &mut Vec<Entry>, file: &Path) -> Result<(), Failure> {
 pub(super) fn programme(file: &Path) -> Result<(Programme, String), Failure> {
     let bytes = file::read(file, MOST_BYTES as u64)?;
     let name = file.display();
-    let (plan, _) = load(&bytes)
-        .map_err(|error| Failure::input(format!("{name}: {}", error)))?;
+    let (plan, _) = load(&bytes).map_err(|error| Failure::input(format!("{name}: {}", error)))?;
     let text = String::from_utf8(bytes)
         .map_err(|_| Failure::input(format!("{name} is not UTF-8 text. Save it as UTF-8.")))?;
     Ok((plan, text))

@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use frond_core::programme::rule::Rule;
 use frond_core::programme::read::MOST_BYTES;
+use frond_core::programme::rule::Rule;
 use frond_core::programme::strict;
 
 use super::lines;

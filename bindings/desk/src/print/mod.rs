@@ -63,9 +63,7 @@ fn plan(page: &mut Page, screen: &PlanScreen) {
     if let Some(empty) = &screen.empty {
         page.paragraph(empty);
     }
-    for sentence in &screen.sentences {
-        page.point(sentence);
-    }
+    page.sentences(&screen.sentences);
     press::actions(page, None, &screen.actions);
 }
 

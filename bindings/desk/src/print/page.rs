@@ -55,6 +55,17 @@ impl Page {
         self.wrapped(text, "      - ", "        ")
     }
 
+    /// Sentences as points; one that itself begins with a dash belongs to the one before it.
+    pub(crate) fn sentences(&mut self, sentences: &[String]) -> &mut Self {
+        for sentence in sentences {
+            match sentence.strip_prefix("- ") {
+                Some(inner) => self.inner_point(inner),
+                None => self.point(sentence),
+            };
+        }
+        self
+    }
+
     /// A numbered point.
     pub(crate) fn numbered(&mut self, number: usize, text: &str) -> &mut Self {
         self.wrapped(text, &format!("{number:4}  "), "      ")

@@ -8,6 +8,8 @@ use super::Page;
 /// The next thing to do, then what else can be done.
 pub(super) fn actions(page: &mut Page, next: Option<&Action>, others: &[Action]) {
     page.gap();
+    // What is next need not stand there twice.
+    let others = others.iter().filter(|other| next.is_none_or(|next| next.does != other.does));
     let all = next.into_iter().chain(others);
     let widest = all.clone().map(|action| columns(&action.label)).max().unwrap_or(0).min(44) + 3;
     for (index, action) in all.enumerate() {

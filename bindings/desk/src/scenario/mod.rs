@@ -24,6 +24,8 @@ use crate::print::Page;
 pub(crate) const FIRST: &str = include_str!("programme-1.json");
 /// Its second revision.
 pub(crate) const SECOND: &str = include_str!("programme-2.json");
+/// A more careful rule, to put beside the diary.
+pub(crate) const OTHER_RULE: &str = include_str!("another-rule.json");
 /// The passphrase of the invented diary. It protects nothing: it is printed.
 const PASSPHRASE: &str = "kettle orchard invented lantern";
 
@@ -45,6 +47,7 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     let files = [
         ("programme-1.json", FIRST),
         ("programme.json", SECOND),
+        ("another-rule.json", OTHER_RULE),
         ("entries.jsonl", &entries),
         ("README.txt", &readme),
     ];
@@ -67,7 +70,7 @@ fn make_folder(out: &Path) -> std::io::Result<()> {
 
 /// What lies in the folder, and that all of it is invented.
 fn readme(end: &str) -> String {
-    let end = end.split_once('[').map_or(end, |(time, _)| time);
+    let end = end.split_once('[').map_or(end, |(time, _)| time).replace(".000", "");
     let mut page = Page::new();
     page.title("Frond: an invented diary");
     page.paragraph(
@@ -80,6 +83,7 @@ fn readme(end: &str) -> String {
     for (name, what) in [
         ("programme-1.json", "the programme as first issued"),
         ("programme.json", "its revision 2, in force at the end"),
+        ("another-rule.json", "a more careful rule, to put beside it"),
         ("entries.jsonl", "the whole diary in the open, one entry a line"),
         ("diary/", "the same diary, sealed, as the companion keeps it"),
     ] {
@@ -93,7 +97,7 @@ fn readme(end: &str) -> String {
         "frond check programme.json --read-back".to_owned(),
         format!("frond suggest --entries entries.jsonl --now {end}"),
         "frond replay --entries entries.jsonl".to_owned(),
-        "frond replay --entries entries.jsonl --rule programme-1.json".to_owned(),
+        "frond replay --entries entries.jsonl --rule another-rule.json".to_owned(),
         format!("frond today --diary diary --now {end}"),
         "frond entries --diary diary".to_owned(),
     ] {

@@ -21,9 +21,8 @@ pub(super) fn tell(played: &Played) -> Result<Page, Failure> {
          the programme are common practice, without a source, and no recommendation.",
     );
     page.gap().paragraph(&format!(
-        "In the folder: programme.json (revision 2), programme-1.json, entries.jsonl, the sealed diary in \
-         diary/, and README.txt, which says how to look at them. The diary's passphrase protects nothing \
-         here: {PASSPHRASE}"
+        "README.txt in the folder says what lies there and how to look at it. The passphrase of the sealed \
+         diary in diary/ is invented too, and protects nothing here: {PASSPHRASE}"
     ));
     let (mut week, mut day, mut before) = (0, "", None);
     for scene in &played.scenes {
@@ -93,6 +92,12 @@ fn says(page: &mut Page, screen: &SuggestionScreen, again: bool) {
     let says = screen.says.iter().take(sentences).cloned().collect::<Vec<_>>().join(" ");
     page.inside(11, &format!("» {says}"));
     if !why.is_empty() {
-        page.inside(13, &format!("({})", why.iter().map(|why| why.trim_end_matches('.')).collect::<Vec<_>>().join("; ")));
+        page.inside(
+            13,
+            &format!(
+                "({})",
+                why.iter().map(|why| why.trim_end_matches('.')).collect::<Vec<_>>().join("; ")
+            ),
+        );
     }
 }
