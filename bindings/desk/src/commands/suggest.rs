@@ -2,7 +2,6 @@
 
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{Chosen, EntryId, FeelsReady};
-use frond_core::screens::{Does, Screen};
 
 use super::lines;
 use crate::args::{Ready, SuggestArgs, YesNo};
@@ -24,14 +23,14 @@ pub(crate) fn suggest(args: SuggestArgs) -> Result<(), Failure> {
         ));
     };
     let mut place = DiaryArgs::new(diary, args.secret.clone(), args.now).open()?;
-    let screen = match told(&args, &mut place)? {
+    let screen = match told(&args, &place)? {
         None => place.ask(Request::Suggestion)?,
         Some(told) => place.tell(told, None)?,
     };
     print::screen(json, &screen)
 }
 
-fn told(args: &SuggestArgs, place: &mut Place) -> Result<Option<Told>, Failure> {
+fn told(args: &SuggestArgs, place: &Place) -> Result<Option<Told>, Failure> {
     Ok(if args.try_it || args.stay {
         let chosen = if args.try_it { Chosen::Try } else { Chosen::Stay };
         Some(Told::Choose { shown: shown(place)?, chosen })
@@ -48,17 +47,12 @@ fn told(args: &SuggestArgs, place: &mut Place) -> Result<Option<Told>, Failure> 
     })
 }
 
-/// The suggestion there is a choice upon.
-fn shown(place: &mut Place) -> Result<EntryId, Failure> {
-    let Screen::Suggestion(screen) = place.ask(Request::Suggestion)? else {
-        return Err(Failure::input("There is nothing to choose just now. See `frond suggest`."));
-    };
-    screen
-        .actions
-        .iter()
-        .find_map(|action| match action.does {
-            Does::Choose { shown, .. } => Some(shown),
-            _ => None,
-        })
-        .ok_or_else(|| Failure::input("There is nothing to choose just now. See `frond suggest`."))
+/// The suggestion shown last: one chooses upon what one has seen. Looking again here would write that it
+/// was shown, even where there is then nothing to choose.
+fn shown(place: &Place) -> Result<EntryId, Failure> {
+    let shown = place.companion().state().shown();
+    let offers = shown.filter(|shown| shown.to.is_some() && shown.chosen.is_none());
+    offers.map(|shown| shown.entry).ok_or_else(|| {
+        Failure::input("There is nothing to choose just now. Look first: frond suggest")
+    })
 }
