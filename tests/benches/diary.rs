@@ -4,7 +4,8 @@
 //!   can cost (overwriting blocks that are written already, and `fdatasync`), with SQLite (WAL,
 //!   synchronous=FULL) and with redb (its default, durable commit);
 //! - opening from the snapshot at 300 and at 11,000 entries (ten years of three a day);
-//! - a scrub and a whole reading of 11,000 entries.
+//! - a scrub and a whole reading of 11,000 entries;
+//! - the everyday stretching of a passphrase.
 //!
 //! Goals, set before measuring: append at most 1.10 times the bare overwrite; SQLite and redb at least
 //! 1.3 times the append; opening the same at both sizes; a scrub below 100 ms.
@@ -20,7 +21,9 @@ mod by_turns;
 
 use by_turns::{Side, by_turns};
 use frond_core::diary::store::{ScrubOutcome, Seq, Store};
-use frond_core::ports::{OsRandom, Passphrase, PassphraseKeeper, RealDisk, Stretch};
+use frond_core::ports::{
+    DataKey, KeyKeeper, OsRandom, Passphrase, PassphraseKeeper, RealDisk, Stretch,
+};
 use std::fs::File;
 use std::os::unix::fs::FileExt;
 use std::path::{Path, PathBuf};
@@ -62,8 +65,12 @@ fn appending(base: &Path) {
     let mut prepared = create(&base.join("prepared"));
 
     let bare = File::create(base.join("bare")).unwrap();
-    bare.write_all_at(&vec![1u8; 2 << 20], 0).unwrap();
-    bare.sync_all().unwrap();
+    // In pieces like the diary's: a system that keeps what is written at one go as one large page
+    // takes longer over each small change to it.
+    for piece in 0..32 {
+        bare.write_all_at(&[1u8; 64 << 10], piece << 16).unwrap();
+        bare.sync_all().unwrap();
+    }
     let mut at = 0u64;
 
     let growing = File::create(base.join("growing")).unwrap();
@@ -175,6 +182,21 @@ fn reading(many: &Path) {
     );
 }
 
+/// What a passphrase costs at every opening, whatever the diary's size.
+fn stretching() {
+    let words = Passphrase::new("invented words".to_owned()).unwrap();
+    let everyday = PassphraseKeeper::new(words, Stretch::everyday());
+    let key = DataKey::new(&OsRandom).unwrap();
+    let wrap = everyday.wrap(&key, &OsRandom).unwrap();
+    by_turns(
+        "Key stretching",
+        20,
+        vec![Side::new("everyday (64 MiB, 3 passes)", || {
+            everyday.unwrap(&wrap).unwrap();
+        })],
+    );
+}
+
 fn main() {
     // `cargo test --benches` asks every bench to run as a test; there is nothing to test here.
     if !std::env::args().any(|a| a == "--bench") {
@@ -188,4 +210,5 @@ fn main() {
     let many = diary(base.path(), 11_000, &state);
     opening(&few, &many);
     reading(&many);
+    stretching();
 }

@@ -9,7 +9,7 @@ use frond_core::ports::{OsRandom, Passphrase, PassphraseKeeper, RealDisk, Stretc
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader};
 use std::process::{Command, Stdio};
-use std::sync::Arc;
+use std::sync::{Arc, mpsc};
 use std::time::Duration;
 
 #[test]
@@ -19,7 +19,7 @@ fn two_hundred_kills_lose_nothing_that_was_acknowledged() {
     let mut rng = SplitMix::new(2024);
     let mut told = 0u64;
     let mut opened_again = 0u64;
-    for _ in 0..200 {
+    for round in 0..200 {
         let mut child = Command::new(env!("CARGO_BIN_EXE_appender"))
             .arg(&folder)
             .arg((told + 1).to_string())
@@ -28,18 +28,24 @@ fn two_hundred_kills_lose_nothing_that_was_acknowledged() {
             .unwrap();
         let lines = BufReader::new(child.stdout.take().unwrap()).lines();
         // Reads until the pipe closes, so that nothing that was said goes unheard.
+        let (first, heard_first) = mpsc::channel();
         let reader = std::thread::spawn(move || {
             let (mut told, mut opened) = (None, false);
             for line in lines.map_while(Result::ok) {
                 opened |= line.starts_with("open ");
-                // A line cut by the kill was not said.
                 if let Some(n) = line.strip_prefix("told ") {
                     told = n.parse().ok().max(told);
+                    let _ = first.send(());
                 }
             }
             (told, opened)
         });
-        std::thread::sleep(Duration::from_micros(rng.below(30_000)));
+        // Every other kill waits for work to have begun, however slow the machine is just now; the
+        // others may fall into the opening.
+        if round % 2 == 0 {
+            heard_first.recv_timeout(Duration::from_secs(60)).unwrap();
+        }
+        std::thread::sleep(Duration::from_micros(rng.below(20_000)));
         child.kill().unwrap();
         let status = child.wait().unwrap();
         assert!(!status.success() && status.code().is_none(), "it ended by itself: {status}");
@@ -47,8 +53,7 @@ fn two_hundred_kills_lose_nothing_that_was_acknowledged() {
         told = told.max(heard.unwrap_or(0));
         opened_again += u64::from(opened);
     }
-    assert!(told > 200, "only {told} entries: the kills came before any work");
-    assert!(opened_again > 50, "only {opened_again} openings");
+    assert!(told >= 100 && opened_again >= 100, "the kills came before any work");
 
     let words = Passphrase::new("invented words".to_owned()).unwrap();
     let keeper = PassphraseKeeper::new(words, Stretch::cheap_for_tests_only());

@@ -80,6 +80,35 @@ fn t6_replay_agrees_with_the_model_at_every_entry() {
     }
 }
 
+/// A fold kept as a snapshot: trimmed and stored after every entry, read again from the start only when
+/// it asks for that.
+#[test]
+fn a_trimmed_and_stored_fold_agrees_with_a_whole_one() {
+    let (mut kept, mut again) = (0_usize, 0_usize);
+    for seed in 0..5_000 {
+        let life = Life::of_seed(seed);
+        let mut fold = Fold::new(life.tried.clone());
+        for (at, entry) in life.entries.iter().enumerate() {
+            if fold.write(entry).is_ok() {
+                kept += 1;
+            } else {
+                again += 1;
+                fold = Fold::new(life.tried.clone());
+                for entry in &life.entries[..=at] {
+                    fold.write(entry).unwrap();
+                }
+            }
+            fold.trim();
+            fold = postcard::from_bytes(&postcard::to_stdvec(&fold).unwrap()).unwrap();
+            let whole = engine(&life.entries[..=at], &entry.written, life.tried.as_ref());
+            assert_eq!(as_said(fold.assess(&entry.written)), whole, "seed {seed} entry {at}");
+        }
+        let whole = engine(&life.entries, &life.now, life.tried.as_ref());
+        assert_eq!(as_said(fold.assess(&life.now)), whole, "seed {seed}");
+    }
+    assert!(kept > again, "the snapshot hardly ever served: {kept} against {again}");
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 512, ..ProptestConfig::default() })]
     #[test]

@@ -83,8 +83,7 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
         now = now.max(10);
         let back = if tidy { act.back.abs() } else { act.back };
         let (written, happened) = (ms(now * HOUR), ms((now - back).max(1) * HOUR));
-        let id = *act.of.get(&diary.0);
-        let id = id_of(&id);
+        let id = act.of.get(&diary.0).id;
         let rated = |r: u8| (r <= 10).then_some(r);
         let size = [150, 180, 220, 180][usize::from(act.size)];
         let mut one = sit(size, rated(act.peak));
@@ -129,10 +128,6 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
         diary.write(written, happened, what);
     }
     diary.0
-}
-
-fn id_of(entry: &Entry) -> frond_core::diary::entry::EntryId {
-    entry.id
 }
 
 fn end(entries: &[Entry]) -> Stamp {

@@ -65,8 +65,18 @@ pub(super) struct StepFacts {
     pub full: Vec<Full>,
     pub full_once_rated: Vec<Full>,
     pub scales: Vec<Scale>,
+    /// Whether older ones of `window` were trimmed away.
+    window_trimmed: bool,
     /// Sessions before which there was a gap (F5).
-    gaps: Vec<Key>,
+    gaps: Vec<Gap>,
+}
+
+/// A session before which there was a gap.
+#[derive(Clone, Copy, Serialize, Deserialize)]
+struct Gap {
+    key: Key,
+    /// As in [`Full`].
+    rank: u32,
 }
 
 impl StepFacts {
@@ -125,7 +135,7 @@ impl StepFacts {
         take_by(&mut self.ups, key, |key| *key);
         take_by(&mut self.full, key, |full| full.key);
         take_by(&mut self.full_once_rated, key, |full| full.key);
-        take_by(&mut self.gaps, key, |key| *key);
+        take_by(&mut self.gaps, key, |gap| gap.key);
         for scale in &mut self.scales {
             for keys in &mut scale.given {
                 take_by(keys, key, |key| *key);
@@ -137,19 +147,21 @@ impl StepFacts {
     /// Whether the session at `at` in the line comes after a gap is looked up anew.
     pub(super) fn look_for_gap(&mut self, at: usize, rule: Option<&Rule>, began: Key, line: &Line) {
         let Some(seen) = line.seen.get(at).filter(|seen| seen.key > began) else { return };
-        take_by(&mut self.gaps, seen.key, |key| *key);
+        take_by(&mut self.gaps, seen.key, |gap| gap.key);
         let before = at.checked_sub(1).and_then(|before| line.seen.get(before));
         let days = rule.and_then(|rule| rule.after_gap_days).map(|days| i32::from(days.get()));
         if let (Some(before), Some(days)) = (before.filter(|before| before.key > began), days)
             && days_between(before.day, seen.day) >= days
         {
-            put_by(&mut self.gaps, seen.key, |key| *key);
+            put_by(&mut self.gaps, Gap { key: seen.key, rank: 0 }, |gap| gap.key);
         }
     }
 
     /// A clearing of a pause was written last: F5 and F6.
     pub(super) fn close(&mut self, course: &Course) {
         self.window.retain(|seen| !course.cleared_away(seen.key));
+        // A window that lost its later part may need what was trimmed only if nothing older is cleared
+        // away as well; it always is, being older in both orders.
         self.ups.clear();
         self.ups_trimmed = 0;
         self.full.clear();
@@ -161,7 +173,7 @@ impl StepFacts {
 
     /// The first session after the last gap.
     pub(super) fn last_gap(&self) -> Option<Key> {
-        self.gaps.last().copied()
+        self.gaps.last().map(|gap| gap.key)
     }
 
     pub(super) fn scale(&self, kind: RatingKind) -> Option<&Scale> {
@@ -170,19 +182,25 @@ impl StepFacts {
 
     /// How many sessions that count for going up lie at this one or later.
     pub(super) fn count_since(&self, full: &Full) -> usize {
-        let before = if self.ups_trimmed > 0 && self.ups.first().is_none_or(|key| *key > full.key) {
-            full.rank as usize
-        } else {
-            self.ups_trimmed as usize + self.ups.partition_point(|key| *key < full.key)
-        };
-        (self.ups_trimmed as usize + self.ups.len()).saturating_sub(before)
+        self.count_after(self.before(full.key, full.rank))
     }
 
     /// How many sessions count for going up from the floor on.
     pub(super) fn count_from(&self, floor: Key) -> usize {
-        match self.ups.partition_point(|key| *key < floor) {
-            0 => self.ups_trimmed as usize + self.ups.len(),
-            before => self.ups.len() - before,
+        let rank = self.gaps.last().filter(|gap| gap.key == floor).map_or(0, |gap| gap.rank);
+        self.count_after(self.before(floor, rank))
+    }
+
+    fn count_after(&self, before: usize) -> usize {
+        (self.ups_trimmed as usize + self.ups.len()).saturating_sub(before)
+    }
+
+    /// How many came before a key; by its rank where that can no longer be counted.
+    fn before(&self, key: Key, rank: u32) -> usize {
+        if self.ups_trimmed > 0 && self.ups.first().is_none_or(|first| *first > key) {
+            rank as usize
+        } else {
+            self.ups_trimmed as usize + self.ups.partition_point(|other| *other < key)
         }
     }
 
@@ -193,10 +211,29 @@ impl StepFacts {
         all.get(all.len().saturating_sub(NAMED)..).unwrap_or_default()
     }
 
+    /// Whether a session at this time would come among those trimmed away.
+    pub(super) fn reaches_back(&self, t: i64) -> bool {
+        (self.ups_trimmed > 0 && self.ups.first().is_none_or(|first| t < first.t))
+            || (self.window_trimmed && self.window.first().is_none_or(|first| t < first.key.t))
+    }
+
     /// Drops what no evaluation in order can need. `days` is the most days with a full session that
-    /// the rule asks for.
-    pub(super) fn trim(&mut self, days: usize, floor: Key) {
+    /// the rule asks for; `by_time` is where facts start by clearings and erased entries; no session
+    /// before `settled` will be told any more.
+    pub(super) fn trim(&mut self, days: usize, by_time: Key, settled: Option<Key>) {
+        self.window_trimmed |= self.window.len() > NAMED;
         keep_last(&mut self.window, NAMED);
+        let first_kept = match self.ups.len().checked_sub(NAMED) {
+            Some(at) if at > 0 => self.ups.get(at),
+            _ => self.ups.first().filter(|_| self.ups_trimmed > 0),
+        };
+        // A gap that a session told late could still fill does not count as lasting.
+        let settled = settled.max(first_kept.copied());
+        let lasting = self.gaps.partition_point(|gap| Some(gap.key) <= settled);
+        let kept = self.gaps.len() - lasting.saturating_sub(1);
+        keep_last(&mut self.gaps, kept);
+        let gap = self.gaps.first().filter(|_| lasting > 0).map(|gap| gap.key);
+        let floor = gap.map_or(by_time, |gap| gap.max(by_time));
         let outdated = self.ups.partition_point(|key| *key < floor);
         if outdated > 0 {
             self.ups.drain(..outdated);
@@ -204,14 +241,19 @@ impl StepFacts {
         }
         self.full.retain(|full| full.key >= floor);
         self.full_once_rated.retain(|full| full.key >= floor);
-        let ups = &self.ups;
-        let trimmed = self.ups_trimmed;
+        let (ups, trimmed) = (&self.ups, self.ups_trimmed);
+        let rank = |key: Key, rank: &mut u32| {
+            if trimmed == 0 || ups.first().is_some_and(|first| *first <= key) {
+                let before = ups.partition_point(|other| *other < key);
+                *rank = trimmed.saturating_add(u32::try_from(before).unwrap_or(u32::MAX));
+            }
+        };
+        for gap in &mut self.gaps {
+            rank(gap.key, &mut gap.rank);
+        }
         for list in [&mut self.full, &mut self.full_once_rated] {
             for full in list.iter_mut() {
-                if trimmed == 0 || ups.first().is_some_and(|first| *first <= full.key) {
-                    let before = ups.partition_point(|key| *key < full.key);
-                    full.rank = trimmed.saturating_add(u32::try_from(before).unwrap_or(u32::MAX));
-                }
+                rank(full.key, &mut full.rank);
             }
             let mut distinct = Vec::new();
             let mut kept = 0;
@@ -237,7 +279,6 @@ impl StepFacts {
             }
             keep_last(&mut scale.missing, NAMED);
         }
-        keep_last(&mut self.gaps, 1);
     }
 
     /// The earliest session that may still be looked at or named.

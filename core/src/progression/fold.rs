@@ -228,7 +228,9 @@ impl Fold {
             | Content::ProgrammeAccepted { .. }
             | Content::ErasedMark { .. } => true,
             Content::Session(session) => {
+                let of_step = self.step_line().is_some_and(|l| l.practice == session.practice);
                 self.kept.line(&session.practice).is_some_and(before_what_is_left)
+                    || (of_step && self.kept.facts.reaches_back(t))
             }
             Content::StepChange { .. } => self.kept.lines.iter().any(before_what_is_left),
             _ => false,
@@ -470,9 +472,7 @@ impl Fold {
             .unwrap_or(0);
         let practice = self.rung().map(|rung| rung.step.practice.clone());
         let needed = self.kept.facts.oldest_needed();
-        let floor = self.kept.floor();
         let kept = &mut self.kept;
-        kept.facts.trim(usize::from(days), floor);
         kept.signs.trim();
         let closing = kept.course.last_closing();
         kept.latches.retain(|latch| latch.stands_after(closing));
@@ -487,18 +487,26 @@ impl Fold {
             let needed = needed.filter(|_| practice.as_ref() == Some(&line.practice));
             trim_line(line, needed, &kept.course.milestones);
         }
-        let current = practice.and_then(|practice| kept.line(&practice)?.cut);
-        if let Some(cut) = current {
+        let line = practice.and_then(|practice| kept.line(&practice));
+        let cut = line.and_then(|line| line.cut);
+        let settled = cut.and(line).and_then(|line| line.seen.first()).map(|seen| seen.key);
+        let by_time = kept.floor_by_time();
+        kept.facts.trim(usize::from(days), by_time, settled);
+        if let Some(cut) = cut {
             kept.course.answers.retain(|answer| answer.key.t > cut.t);
         }
     }
 }
 
 impl Kept {
+    fn floor_by_time(&self) -> Key {
+        let erased = self.erased_until.map_or(i64::MIN, |t| t.saturating_add(1));
+        Key { t: erased.max(self.course.closed_until()), place: 0 }
+    }
+
     /// From where sessions count for going up, a gap that runs up to now aside (F5).
     pub(super) fn floor(&self) -> Key {
-        let erased = self.erased_until.map_or(i64::MIN, |t| t.saturating_add(1));
-        let by_time = Key { t: erased.max(self.course.closed_until()), place: 0 };
+        let by_time = self.floor_by_time();
         self.facts.last_gap().map_or(by_time, |gap| gap.max(by_time))
     }
 }

@@ -1,6 +1,8 @@
 //! Measuring several sides by turns in one run, so that a slow minute of the machine slows all of
-//! them alike and a ratio stays a ratio.
+//! them alike and a ratio stays a ratio. The order is drawn anew each round: what one side leaves for
+//! the disk to do must not always be paid by the same next one.
 
+use frond_core::ports::sim::SplitMix;
 use std::time::{Duration, Instant};
 
 /// One thing to measure.
@@ -36,14 +38,18 @@ impl Measured {
     }
 }
 
-/// Runs every side `rounds` times, in an order that turns by one each round, after a few rounds that
-/// do not count. Prints a table with the ratio of medians to the first side.
+/// Runs every side `rounds` times, in a drawn order, after a few rounds that do not count. Prints a table with the ratio of medians to the first side.
 pub fn by_turns(title: &str, rounds: usize, mut sides: Vec<Side<'_>>) -> Vec<Measured> {
     let mut times = vec![Vec::with_capacity(rounds); sides.len()];
     let warm = rounds / 20;
+    let mut rng = SplitMix::new(1);
+    let mut order: Vec<usize> = (0..sides.len()).collect();
     for round in 0..warm + rounds {
-        for turn in 0..sides.len() {
-            let which = (round + turn) % sides.len();
+        for place in (1..order.len()).rev() {
+            let other = usize::try_from(rng.below(place as u64 + 1)).unwrap();
+            order.swap(place, other);
+        }
+        for which in order.iter().copied() {
             let begun = Instant::now();
             (sides[which].run)();
             let took = begun.elapsed();

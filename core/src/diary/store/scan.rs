@@ -228,7 +228,10 @@ fn account(found: &mut Scan, before: Option<Seq>, tail: Option<Tail>, loose: boo
     }
     let from = Seq::after(last);
     let lost = match tail {
-        Some(tail) => Some(tail_lost(tail, from, found.end, found.shortened)),
+        Some(tail) => match tail_lost(tail, from, found.end, found.shortened) {
+            (through, Extent::Exactly) if loose => Some((through, Extent::AtLeast)),
+            told => Some(told),
+        },
         None if found.shortened || loose => Some((from, Extent::Perhaps)),
         None => None,
     };

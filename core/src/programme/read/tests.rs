@@ -77,6 +77,14 @@ fn p4_every_refusal_is_one_sentence_with_its_place() {
             "struct as a list",
             with("1", "{\n        \"least\": 5,\n        \"most\": 5\n      }", "[5, 5]"),
         ),
+        (
+            "manner as a list",
+            with(
+                "7",
+                "{\n    \"numbers_folded\": true,\n    \"grounding_first\": true,\n    \"contact_on_stop\": true\n  }",
+                "[]",
+            ),
+        ),
         ("criterion by number", with("1", "\"days_on_step\"", "0")),
         ("target", with("1", "\"previous\"", "\"the one before\"")),
         ("target step", with("8", "\"step\": \"14-18-deeper\"", "\"step\": 3")),
@@ -216,6 +224,7 @@ fn an_entry_is_read_as_strictly_and_the_place_inside_it_is_found() {
         ("\"practice\":\"trainer\",", ""),
         ("\"kind\":\"session\"", "\"kind\":\"sesion\""),
         ("\"kind\":\"session\"", "\"kind\":0"),
+        ("{\"peak\":{\"rated\":4}}", "[]"),
         ("\"kind\":\"session\"", "\"kind\":\"session\",\"kind\":\"strike\""),
         ("{\"widest_diameter_tenths_mm\":220,\"practised_seconds\":300},", "[220,300],"),
         ("0e0f\",\"written", "0e0g\",\"written"),

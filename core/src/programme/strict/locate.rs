@@ -14,6 +14,11 @@ use super::typed::{Step, attempt};
 /// Lines that say of which kind their object is; they are read before the others.
 const KIND_LINES: [&str; 2] = ["criterion", "kind"];
 
+/// Whether an object says of which kind it is, and so was read at once.
+pub(super) fn names_its_kind(node: &Node) -> bool {
+    KIND_LINES.iter().any(|line| node.get(line).is_some())
+}
+
 /// The place of a complaint, as close as it can be found, and what is wrong there.
 pub(super) fn closer<T: DeserializeOwned>(
     tree: &Node,
@@ -21,7 +26,7 @@ pub(super) fn closer<T: DeserializeOwned>(
     complaint: Complaint,
 ) -> (Vec<Step>, Wrong) {
     let start = at(tree, &path);
-    let buffered = start.is_some_and(|node| KIND_LINES.iter().any(|line| node.get(line).is_some()));
+    let buffered = start.is_some_and(names_its_kind);
     let path = if buffered { within::<T>(tree, path, &complaint) } else { path };
     match complaint {
         Complaint::Here(wrong) => (path, wrong),
@@ -144,7 +149,7 @@ fn at<'a>(tree: &'a Node, path: &[Step]) -> Option<&'a Node> {
     })
 }
 
-fn at_mut<'a>(tree: &'a mut Node, path: &[Step]) -> Option<&'a mut Node> {
+pub(super) fn at_mut<'a>(tree: &'a mut Node, path: &[Step]) -> Option<&'a mut Node> {
     path.iter().try_fold(tree, |node, step| match (node, step) {
         (Node::Object(lines), Step::Line(name)) => {
             lines.iter_mut().find(|(line, _)| line == name).map(|(_, value)| value)

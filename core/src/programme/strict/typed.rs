@@ -24,7 +24,7 @@ pub(super) enum Step {
 pub fn typed<T: DeserializeOwned + Serialize>(tree: &Node) -> Result<T, StrictError> {
     match attempt::<T>(tree) {
         Ok(value) => {
-            same_shape(tree, &value)?;
+            same_shape::<T>(tree, &value)?;
             Ok(value)
         }
         Err((path, complaint)) => {
@@ -110,6 +110,21 @@ impl<'de> Deserializer<'de> for In<'de> {
         visitor.visit_newtype_struct(self)
     }
 
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Complaint> {
+        match self.0 {
+            // A struct would take its values from a list too, a second spelling.
+            Node::List(_) => {
+                Err(Complaint::Here(Wrong::Kind { expected: OBJECT, found: Found::List }))
+            }
+            _ => self.deserialize_any(visitor),
+        }
+    }
+
     fn deserialize_enum<V: Visitor<'de>>(
         self,
         _: &'static str,
@@ -131,9 +146,11 @@ impl<'de> Deserializer<'de> for In<'de> {
 
     forward_to_deserialize_any! {
         bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf
-        unit unit_struct seq tuple tuple_struct map struct identifier ignored_any
+        unit unit_struct seq tuple tuple_struct map identifier ignored_any
     }
 }
+
+const OBJECT: &str = "an object in braces";
 
 /// `{"word": value}`.
 struct Tagged<'a> {
@@ -191,32 +208,56 @@ fn kind_of(node: &Node) -> Found {
 /// Some types can be read in a second spelling, such as a struct written as a list of its values or a
 /// criterion by its number. One meaning has one spelling here: every value is of the same kind when it
 /// is written again.
-fn same_shape<T: Serialize>(tree: &Node, value: &T) -> Result<(), StrictError> {
+fn same_shape<T: DeserializeOwned + Serialize>(tree: &Node, value: &T) -> Result<(), StrictError> {
     // A value that cannot be written again cannot be kept either.
     let again = serde_json::to_value(value).map_err(|_| StrictError::Value {
         place: String::new(),
         wrong: Wrong::Outside("it cannot be written again".to_owned()),
     })?;
-    compare(tree, &again, &mut Vec::new())
+    let mut unsaid = Vec::new();
+    compare(tree, &again, &mut Vec::new(), &mut unsaid)?;
+    // An empty list that is not written again was either a list, or a struct in that second spelling:
+    // only a struct can be read from empty braces as well.
+    for path in unsaid {
+        let mut braces = tree.clone();
+        if let Some(node) = locate::at_mut(&mut braces, &path) {
+            *node = Node::Object(Vec::new());
+            if attempt::<T>(&braces).is_ok() {
+                let wrong = Wrong::Kind { expected: OBJECT, found: Found::List };
+                return Err(StrictError::Value { place: shown(&path), wrong });
+            }
+        }
+    }
+    Ok(())
 }
 
-fn compare(node: &Node, again: &Value, path: &mut Vec<Step>) -> Result<(), StrictError> {
+fn compare(
+    node: &Node,
+    again: &Value,
+    path: &mut Vec<Step>,
+    unsaid: &mut Vec<Vec<Step>>,
+) -> Result<(), StrictError> {
     let expected = match (node, again) {
         (Node::List(items), Value::Array(values)) => {
             for (index, (item, value)) in items.iter().zip(values).enumerate() {
                 path.push(Step::Item(index));
-                compare(item, value, path)?;
+                compare(item, value, path, unsaid)?;
                 path.pop();
             }
             return Ok(());
         }
         (Node::Object(lines), Value::Object(values)) => {
             for (name, line) in lines {
-                if let Some(value) = values.get(name) {
-                    path.push(Step::Line(name.clone()));
-                    compare(line, value, path)?;
-                    path.pop();
+                path.push(Step::Line(name.clone()));
+                match values.get(name) {
+                    Some(value) => compare(line, value, path, unsaid)?,
+                    // Elsewhere the struct itself refused it.
+                    None if *line == Node::List(Vec::new()) && locate::names_its_kind(node) => {
+                        unsaid.push(path.clone());
+                    }
+                    None => {}
                 }
+                path.pop();
             }
             return Ok(());
         }

@@ -70,7 +70,7 @@ fn original() -> SimDisk {
     ONCE.get_or_init(|| {
         let disk = SimDisk::new();
         let mut store = create(&disk);
-        for n in 1..=30 {
+        for n in 1..=30u64 {
             store.append(&body(n)).unwrap();
         }
         store.save_snapshot(seq(20), b"state after twenty").unwrap();
@@ -82,7 +82,7 @@ fn original() -> SimDisk {
 
 fn body(n: u64) -> Vec<u8> {
     let mut bytes = entry(n);
-    if n % 7 == 0 {
+    if n.is_multiple_of(7) {
         bytes.resize(1300, b'.');
     }
     bytes
@@ -91,11 +91,11 @@ fn body(n: u64) -> Vec<u8> {
 /// The first entry from whose place on there are only zeros.
 fn blank_from(bytes: &[u8]) -> u64 {
     let mut at = 8192;
-    for n in 1..=30 {
+    for n in 1..=30u64 {
         if bytes.get(at..).is_none_or(|rest| rest.iter().all(|b| *b == 0)) {
             return n;
         }
-        at += if n % 7 == 0 { 1536 } else { 512 };
+        at += if n.is_multiple_of(7) { 1536 } else { 512 };
     }
     31
 }
