@@ -99,7 +99,7 @@ pub(crate) struct SuggestArgs {
     #[arg(long, value_name = "FILE", requires = "entries")]
     pub(crate) programme: Option<PathBuf>,
     /// The folder of the diary
-    #[arg(long, env = "FROND_DIARY", value_name = "FOLDER")]
+    #[arg(long, env = "FROND_DIARY", hide_env_values = true, value_name = "FOLDER")]
     pub(crate) diary: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) secret: crate::secret::SecretArgs,

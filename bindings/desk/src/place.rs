@@ -17,7 +17,7 @@ use crate::secret::SecretArgs;
 #[derive(Args, Clone)]
 pub(crate) struct DiaryArgs {
     /// The folder of the diary
-    #[arg(long, env = "FROND_DIARY", value_name = "FOLDER")]
+    #[arg(long, env = "FROND_DIARY", hide_env_values = true, value_name = "FOLDER")]
     diary: PathBuf,
     #[command(flatten)]
     secret: SecretArgs,

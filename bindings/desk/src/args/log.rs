@@ -63,7 +63,7 @@ pub(crate) struct LogArgs {
     #[arg(long, value_name = "TEXT", value_parser = passage, requires = "practice")]
     pub(crate) note: Option<Passage>,
     /// When it began, if not now
-    #[arg(long, value_name = "TIME", requires = "practice")]
+    #[arg(long, value_name = "TIME")]
     pub(crate) happened: Option<When>,
     /// This puts an earlier entry right (the beginning of its id is enough)
     #[arg(long, value_name = "ID")]

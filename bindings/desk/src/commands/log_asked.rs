@@ -8,7 +8,7 @@ use frond_core::safety::{AnythingNew, Sign};
 use frond_core::screens::{LogSessionScreen, RatingQuestion, Screen};
 
 use crate::args;
-use crate::ask::{choose, line, until};
+use crate::ask::{choose, until};
 use crate::failure::Failure;
 use crate::place::Place;
 use crate::print::Page;
@@ -26,7 +26,9 @@ pub(super) fn session(form: &LogSessionScreen, place: &mut Place) -> Result<Sess
     let practised_seconds = match ended {
         Ended::CouldNotStart(_) => 0,
         Ended::Finished | Ended::Stopped(_) => {
-            until(&form.minutes_label, "7, or 7.5", |typed| args::minutes(typed).ok())?
+            until(&form.minutes_label, "Type minutes, such as 7 or 7.5.", |typed| {
+                args::minutes(typed).ok()
+            })?
         }
     };
     let mut ratings = Ratings::default();
@@ -40,9 +42,14 @@ pub(super) fn session(form: &LogSessionScreen, place: &mut Place) -> Result<Sess
         }
     }
     let signs = signs(form, place)?;
-    Page::new().gap().paragraph(&form.note_label).paragraph(&form.note_caution).show();
-    let note = line(">")?;
-    let note = if note.is_empty() { None } else { Passage::new(&note).ok() };
+    let note = until(
+        &format!("{}\n{}", form.note_label, form.note_caution),
+        "A note has at most 2,000 characters. Shorten it, or leave it empty.",
+        |typed| match typed {
+            "" => Some(None),
+            note => Passage::new(note).ok().map(Some),
+        },
+    )?;
     let parts = vec![UsedPart { widest_diameter_tenths_mm: size, practised_seconds }];
     Ok(SessionTold { practice, parts, position, ended, ratings, signs, note })
 }
@@ -65,7 +72,7 @@ fn size(form: &LogSessionScreen) -> Result<frond_core::programme::values::Size, 
         page.point(&choice.label);
     }
     page.show();
-    until("mm:", "15, or 16.5 (mm)", |typed| {
+    until("mm:", "Type millimetres, such as 15 or 16.5.", |typed| {
         args::size(typed.trim_end_matches("mm").trim_end()).ok()
     })
 }
@@ -75,7 +82,7 @@ fn rating(question: &RatingQuestion) -> Result<Answer, Failure> {
         "{}\n  0 {} ... 10 {}    - {}",
         question.question, question.least, question.most, question.rather_not_say
     );
-    until(&scale, "0 ... 10, -", |typed| match typed {
+    until(&scale, "Type a number from 0 to 10, or - for the other answer.", |typed| match typed {
         "-" => Some(Answer::RatherNotSay),
         number => number.parse().ok().and_then(|n| Rating::new(n).ok()).map(Answer::Rated),
     })
@@ -103,7 +110,7 @@ fn signs(form: &LogSessionScreen, place: &mut Place) -> Result<Vec<Sign>, Failur
     }
     page.gap();
     page.show();
-    until("1 2 ...", "1 2 ...", |typed| {
+    until("Type the numbers, such as 3 or 3 12.", "Type the numbers, such as 3 or 3 12.", |typed| {
         let chosen: Option<Vec<Sign>> = typed
             .split([' ', ','])
             .filter(|word| !word.is_empty())

@@ -3,7 +3,7 @@
 use frond_core::screens::{EntriesScreen, KeptScreen, LadderScreen};
 
 use super::Page;
-use super::press::actions;
+use super::press::{actions, short};
 
 pub(super) fn ladder(page: &mut Page, screen: &LadderScreen) {
     page.title(&screen.title);
@@ -33,7 +33,7 @@ pub(super) fn entries(page: &mut Page, screen: &EntriesScreen) {
         page.paragraph(&format!("{}{notes}", entry.when));
         page.inside(4, &entry.text);
         if entry.can_change {
-            page.inside(4, &entry.id.to_string());
+            page.inside(4, &short(entry.id));
         }
         page.gap();
     }

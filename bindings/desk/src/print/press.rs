@@ -1,6 +1,6 @@
 //! What a phone would let one press, as the command to type.
 
-use frond_core::diary::entry::Chosen;
+use frond_core::diary::entry::{Chosen, EntryId};
 use frond_core::screens::{Action, Does};
 
 use super::Page;
@@ -42,6 +42,11 @@ pub(super) fn command(does: &Does) -> String {
         Does::FeelsReady => "frond suggest --ready yes|not-yet".to_owned(),
         Does::Choose { chosen: Chosen::Try, .. } => "frond suggest --try".to_owned(),
         Does::Choose { chosen: Chosen::Stay, .. } => "frond suggest --stay".to_owned(),
-        Does::Strike { of } => format!("frond entries --strike {of}"),
+        Does::Strike { of } => format!("frond entries --strike {}", short(*of)),
     }
+}
+
+/// Enough of an id to find the entry by: its number, and as much chance as there is in eight digits.
+pub(super) fn short(id: EntryId) -> String {
+    id.to_string().chars().take(16).collect()
 }

@@ -95,10 +95,11 @@ impl Player {
             event.does,
             Does::Trainer(_) | Does::Look | Does::Ready(_) | Does::Spoke { .. } | Does::Confirm
         );
-        if looks && scene.stop.is_none() {
-            if let Screen::Suggestion(screen) = self.ask(Request::Suggestion, at)? {
-                scene.suggestion = Some(screen);
-            }
+        if looks
+            && scene.stop.is_none()
+            && let Screen::Suggestion(screen) = self.ask(Request::Suggestion, at)?
+        {
+            scene.suggestion = Some(screen);
         }
         Ok(scene)
     }
