@@ -71,6 +71,10 @@ pub(super) struct Course {
     pub stay: Option<(Place, bool)>,
     pub time_confirmed: Place,
     pub cleared: Vec<Cleared>,
+    /// Of the clearings that close a pause: the last by place, the latest time and the latest day.
+    closing: Option<Key>,
+    closed_until: Option<i64>,
+    pub closed_day: Option<Day>,
     pub answers: Vec<Answered>,
     pub backs: Vec<WentBack>,
     /// Days off, both ends included, merged and in order.
@@ -140,6 +144,11 @@ impl Course {
                     signs.close(*sign, place, day);
                 }
                 self.cleared.push(Cleared { key, day, closes: *closes });
+                if *closes {
+                    self.closing = Some(key);
+                    self.closed_until = self.closed_until.max(Some(key.t));
+                    self.closed_day = self.closed_day.max(Some(day));
+                }
             }
             Tale::Ready { yes } => {
                 put_by(&mut self.answers, Answered { key, id, yes: *yes }, |answer| answer.key);
@@ -227,7 +236,7 @@ impl Course {
 
     /// Place of the last clearing that closes a pause; 0 if there is none.
     pub(super) fn last_closing(&self) -> Place {
-        self.cleared.iter().rev().find(|cleared| cleared.closes).map_or(0, |last| last.key.place)
+        self.closing.map_or(0, |last| last.place)
     }
 
     /// Place of the last clearing of any kind; 0 if there is none.
@@ -237,12 +246,19 @@ impl Course {
 
     /// F6: happened before a clearing and written before it.
     pub(super) fn cleared_away(&self, key: Key) -> bool {
-        self.closings().any(|closing| closing.key.place > key.place && closing.key.t >= key.t)
+        let clears = |closing: Key| closing.place > key.place && closing.t >= key.t;
+        // The last clearing decides nearly always.
+        match self.closing {
+            Some(last) if last.place > key.place => {
+                clears(last) || self.closings().any(|closing| clears(closing.key))
+            }
+            _ => false,
+        }
     }
 
     /// F5: the earliest time from which something counts for going up, by the clearings.
     pub(super) fn closed_until(&self) -> i64 {
-        self.closings().map(|closing| closing.key.t).max().unwrap_or(i64::MIN)
+        self.closed_until.unwrap_or(i64::MIN)
     }
 
     /// Whether "stay here for now" holds: said, not taken back, and the step not changed since.

@@ -4,7 +4,7 @@
 //! criterion from met to unmet: each asks whether a rating lies above or below a fixed number, never how
 //! ratings compare with one another. The safety property rests on that.
 
-use super::facts::{Floor, NAMED};
+use super::facts::{Floor, Full, NAMED};
 use super::lens::{Behind, Ground, Lens};
 use super::line::{Key, MISSING, RawId, Seen, days_between};
 use super::outcome::{Missing, Verdict};
@@ -63,7 +63,7 @@ impl Lens<'_> {
                 self.discomfort_at_least(*rating, at_least.get(), *window, behind)
             }
             PauseCriterion::StoppedEarly { window } => {
-                let looked_at = last_of(&behind.window, window.of_last());
+                let looked_at = last_of(&behind.since, window.of_last());
                 let stopped = looked_at.iter().filter(|seen| seen.stopped).count();
                 self.over(looked_at, Judged::of(stopped >= window.sessions(), Missing::Nothing))
             }
@@ -155,7 +155,8 @@ impl Lens<'_> {
             (Some(last), Some(days)) => days_between(last.day, self.today) >= i32::from(days.get()),
             _ => false,
         };
-        Floor { key: kept.floor(), place: kept.course.last_closing(), nothing }
+        let place = kept.course.last_closing().max(kept.facts.gap_written());
+        Floor { key: kept.floor(), place, nothing }
     }
 
     /// A criterion of step up.
@@ -197,40 +198,63 @@ impl Lens<'_> {
         if self.doubt.is_some() {
             return Judged::clock();
         }
-        let full = &self.fold.kept.facts.full;
-        // Distinct days, latest first. Days go by each session's own offset, so that those of
-        // neighbours in time may be out of order by a little.
-        let mut distinct = Vec::new();
-        let mut looked_at = Vec::new();
-        if !floor.nothing {
-            for full in full.iter().rev().take_while(|full| full.key >= floor.key) {
-                let age = days_between(full.day, self.today);
-                if age >= within.saturating_add(3) {
-                    break;
-                }
-                if age >= within {
-                    continue;
-                }
-                if self.explain {
-                    looked_at.push(full.id);
-                }
-                let at = distinct.partition_point(|day| *day > full.day);
-                if distinct.get(at) != Some(&full.day) {
-                    distinct.insert(at, full.day);
-                    if distinct.len() >= wanted && !self.explain {
-                        break;
-                    }
-                }
+        let facts = &self.fold.kept.facts;
+        let (days, looked_at) = self.distinct_days(&facts.full, wanted, within, floor);
+        let more = u32::try_from(wanted.saturating_sub(days)).unwrap_or(u32::MAX);
+        let mut judged = Judged::of(more == 0, Missing::PractisedDays { more });
+        if more > 0 {
+            // C2: with every missing peak given.
+            let once_rated = &facts.full_once_rated;
+            let (days, ids) = self.distinct_days(once_rated, wanted, within, floor);
+            if days >= wanted {
+                let unrated = ids.into_iter().rev().filter(|id| !looked_at.contains(id));
+                let entries = if self.explain { named(unrated) } else { Vec::new() };
+                judged = Judged::plain(Verdict::Unknown, Missing::Ratings { entries });
             }
         }
-        let more = wanted.saturating_sub(distinct.len());
-        let more = u32::try_from(more).unwrap_or(u32::MAX);
-        let mut judged = Judged::of(more == 0, Missing::PractisedDays { more });
         if self.explain {
             judged.looked_at = looked_at.len();
             judged.entries = named(looked_at.into_iter().rev());
         }
         judged
+    }
+
+    /// On how many distinct days the sessions of a list fall within so many days, up to the number
+    /// wanted; and, where it is to be explained, all of them, latest first.
+    fn distinct_days(
+        &self,
+        list: &[Full],
+        wanted: usize,
+        within: i32,
+        floor: Floor,
+    ) -> (usize, Vec<RawId>) {
+        // Distinct days, latest first. Days go by each session's own offset, so that those of
+        // neighbours in time may be out of order by a little.
+        let mut distinct = Vec::new();
+        let mut looked_at = Vec::new();
+        if floor.nothing {
+            return (0, looked_at);
+        }
+        for full in list.iter().rev().take_while(|full| full.key >= floor.key) {
+            let age = days_between(full.day, self.today);
+            if age >= within.saturating_add(3) {
+                break;
+            }
+            if age >= within {
+                continue;
+            }
+            if self.explain {
+                looked_at.push(full.id);
+            }
+            let at = distinct.partition_point(|day| *day > full.day);
+            if distinct.get(at) != Some(&full.day) {
+                distinct.insert(at, full.day);
+                if distinct.len() >= wanted && !self.explain {
+                    break;
+                }
+            }
+        }
+        (distinct.len(), looked_at)
     }
 
     fn discomfort_at_most(
@@ -245,7 +269,7 @@ impl Lens<'_> {
         let Some(scale) = facts.scale(kind).filter(|_| !floor.nothing) else {
             return Judged::of(false, Missing::FullSessions { more: u32::from(last.get()) });
         };
-        let nth = |list: &[super::facts::Full]| {
+        let nth = |list: &[Full]| {
             let at = list.len().checked_sub(wanted)?;
             list.get(at).copied().filter(|full| full.key >= floor.key)
         };

@@ -57,7 +57,9 @@ impl Scale {
 /// The sessions since the step in use began, by what they count for.
 #[derive(Clone, Default, Serialize, Deserialize)]
 pub(super) struct StepFacts {
-    /// Neither below the step nor before a clearing: what pause and step back look at.
+    /// Not before a clearing: what pause and step back look at.
+    pub since: Vec<Seen>,
+    /// Of these, the ones not below the step: what their ratings are taken from.
     pub window: Vec<Seen>,
     /// Written after the last clearing of a pause: what step up looks at.
     ups: Vec<Key>,
@@ -65,10 +67,13 @@ pub(super) struct StepFacts {
     pub full: Vec<Full>,
     pub full_once_rated: Vec<Full>,
     pub scales: Vec<Scale>,
-    /// Whether older ones of `window` were trimmed away.
+    /// Whether older ones of `since` or `window` were trimmed away.
+    since_trimmed: bool,
     window_trimmed: bool,
     /// Sessions before which there was a gap (F5).
     gaps: Vec<Gap>,
+    /// The latest place among those trimmed away.
+    gaps_trimmed: Place,
 }
 
 /// A session before which there was a gap.
@@ -103,8 +108,11 @@ impl StepFacts {
 
     /// A session since the step began is added.
     pub(super) fn add(&mut self, seen: &Seen, rung: &Rung<'_>, course: &Course) {
-        if !rung.below(seen) && !course.cleared_away(seen.key) {
-            put_by(&mut self.window, *seen, |seen| seen.key);
+        if !course.cleared_away(seen.key) {
+            put_by(&mut self.since, *seen, |seen| seen.key);
+            if !rung.below(seen) {
+                put_by(&mut self.window, *seen, |seen| seen.key);
+            }
         }
         if seen.key.place <= course.last_closing() {
             return;
@@ -131,6 +139,7 @@ impl StepFacts {
 
     /// A session is taken out.
     pub(super) fn remove(&mut self, key: Key) {
+        take_by(&mut self.since, key, |seen| seen.key);
         take_by(&mut self.window, key, |seen| seen.key);
         take_by(&mut self.ups, key, |key| *key);
         take_by(&mut self.full, key, |full| full.key);
@@ -159,6 +168,7 @@ impl StepFacts {
 
     /// A clearing of a pause was written last: F5 and F6.
     pub(super) fn close(&mut self, course: &Course) {
+        self.since.retain(|seen| !course.cleared_away(seen.key));
         self.window.retain(|seen| !course.cleared_away(seen.key));
         // A window that lost its later part may need what was trimmed only if nothing older is cleared
         // away as well; it always is, being older in both orders.
@@ -174,6 +184,12 @@ impl StepFacts {
     /// The first session after the last gap.
     pub(super) fn last_gap(&self) -> Option<Key> {
         self.gaps.last().map(|gap| gap.key)
+    }
+
+    /// The latest place of a session that ended a gap; 0 if there is none. An answer written before it
+    /// was given before going up started afresh.
+    pub(super) fn gap_written(&self) -> Place {
+        self.gaps.iter().map(|gap| gap.key.place).fold(self.gaps_trimmed, Place::max)
     }
 
     pub(super) fn scale(&self, kind: RatingKind) -> Option<&Scale> {
@@ -215,12 +231,15 @@ impl StepFacts {
     pub(super) fn reaches_back(&self, t: i64) -> bool {
         (self.ups_trimmed > 0 && self.ups.first().is_none_or(|first| t < first.t))
             || (self.window_trimmed && self.window.first().is_none_or(|first| t < first.key.t))
+            || (self.since_trimmed && self.since.first().is_none_or(|first| t < first.key.t))
     }
 
     /// Drops what no evaluation in order can need. `days` is the most days with a full session that
     /// the rule asks for; `by_time` is where facts start by clearings and erased entries; no session
     /// before `settled` will be told any more.
     pub(super) fn trim(&mut self, days: usize, by_time: Key, settled: Option<Key>) {
+        self.since_trimmed |= self.since.len() > NAMED;
+        keep_last(&mut self.since, NAMED);
         self.window_trimmed |= self.window.len() > NAMED;
         keep_last(&mut self.window, NAMED);
         let first_kept = match self.ups.len().checked_sub(NAMED) {
@@ -231,6 +250,8 @@ impl StepFacts {
         let settled = settled.max(first_kept.copied());
         let lasting = self.gaps.partition_point(|gap| Some(gap.key) <= settled);
         let kept = self.gaps.len() - lasting.saturating_sub(1);
+        let dropped = self.gaps.iter().rev().skip(kept).map(|gap| gap.key.place);
+        self.gaps_trimmed = dropped.fold(self.gaps_trimmed, Place::max);
         keep_last(&mut self.gaps, kept);
         let gap = self.gaps.first().filter(|_| lasting > 0).map(|gap| gap.key);
         let floor = gap.map_or(by_time, |gap| gap.max(by_time));
@@ -283,12 +304,9 @@ impl StepFacts {
 
     /// The earliest session that may still be looked at or named.
     pub(super) fn oldest_needed(&self) -> Option<Key> {
-        let behind = self.window.get(self.window.len().saturating_sub(NAMED)).map(|seen| seen.key);
+        let first = |list: &[Seen]| list.get(list.len().saturating_sub(NAMED)).map(|seen| seen.key);
         let up = self.ups.get(self.ups.len().saturating_sub(NAMED)).copied();
-        match (behind, up) {
-            (Some(behind), Some(up)) => Some(behind.min(up)),
-            (one, other) => one.or(other),
-        }
+        [first(&self.since), first(&self.window), up].into_iter().flatten().min()
     }
 }
 
@@ -306,7 +324,7 @@ pub(super) fn keep_last<T>(list: &mut Vec<T>, count: usize) {
 pub(super) struct Floor {
     /// The earliest key that counts.
     pub key: Key,
-    /// Written after this place.
+    /// Answers count if written after this place.
     pub place: Place,
     /// A gap runs up to now: nothing counts.
     pub nothing: bool,

@@ -76,8 +76,8 @@ pub(super) struct Kept {
     pub restored_mark: Place,
     /// Place of the last erase mark that says a pause stood.
     pub erased_pause: Place,
-    /// The latest time an erased entry had (F5).
-    pub erased_until: Option<i64>,
+    /// The latest time an erased entry had, or a session was struck (F5).
+    pub afresh_after: Option<i64>,
     /// Place of the last entry after which the step has to be confirmed (S4), acceptances aside.
     pub disturbed: Place,
 }
@@ -261,7 +261,13 @@ impl Fold {
                 }
             }
             Change::Strike { of } => {
-                let touched = self.kept.log.as_ref().and_then(|log| log.touched(of));
+                let log = self.kept.log.as_ref();
+                let touched = log.and_then(|log| log.touched(of));
+                let root = log.zip(touched).and_then(|(log, root)| log.roots.get(root));
+                if root.is_some_and(|root| root.is_session()) {
+                    // A slip looks no different from what one would rather not have said (F5).
+                    self.kept.afresh_after(entry.written.millis());
+                }
                 match touched {
                     Some(root) => self.rewrite(root, place, |log| log.strike(entry.id.0, of)),
                     None => {
@@ -292,7 +298,7 @@ impl Fold {
             Content::ErasedMark { latest, caution_open, pause_open } => {
                 // What was erased may have named the step: the mark does not tell (S4).
                 kept.disturbed = place;
-                kept.erased_until = kept.erased_until.max(Some(latest.millis()));
+                kept.afresh_after(latest.millis());
                 if *pause_open {
                     kept.erased_pause = place;
                 }
@@ -476,13 +482,9 @@ impl Fold {
         kept.signs.trim();
         let closing = kept.course.last_closing();
         kept.latches.retain(|latch| latch.stands_after(closing));
-        let course = &mut kept.course;
-        let cleared = course.cleared.clone();
-        course.backs.retain(|back| {
-            !cleared
-                .iter()
-                .any(|c| c.closes && c.key.place > back.key.place && c.key.t >= back.key.t)
-        });
+        let backs = std::mem::take(&mut kept.course.backs);
+        kept.course.backs =
+            backs.into_iter().filter(|back| !kept.course.cleared_away(back.key)).collect();
         for line in &mut kept.lines {
             let needed = needed.filter(|_| practice.as_ref() == Some(&line.practice));
             trim_line(line, needed, &kept.course.milestones);
@@ -499,8 +501,12 @@ impl Fold {
 }
 
 impl Kept {
+    fn afresh_after(&mut self, millis: i64) {
+        self.afresh_after = self.afresh_after.max(Some(millis));
+    }
+
     fn floor_by_time(&self) -> Key {
-        let erased = self.erased_until.map_or(i64::MIN, |t| t.saturating_add(1));
+        let erased = self.afresh_after.map_or(i64::MIN, |t| t.saturating_add(1));
         Key { t: erased.max(self.course.closed_until()), place: 0 }
     }
 

@@ -75,6 +75,11 @@ impl<'a> Lens<'a> {
         t > self.limit
     }
 
+    /// Whether something lies ahead and so does its very day (T4).
+    fn day_ahead(&self, t: i64, day: Day) -> bool {
+        self.ahead(t) && day > self.today
+    }
+
     /// The step in use and its rule; `None` where there is none.
     pub(super) fn ground(&self) -> Option<Ground<'a>> {
         let fold = self.fold;
@@ -100,9 +105,10 @@ impl<'a> Lens<'a> {
     /// The ordinary case: nothing lies ahead, the lists kept are right as they are.
     fn behind_in_time(&self, ground: &Ground<'a>) -> Behind<'a> {
         let course = &self.fold.kept.course;
-        let cleared = course.closings().map(|closing| closing.day).max();
+        let cleared = course.closed_day;
         let last = ground.last.map(|last| last.day);
         Behind {
+            since: Cow::Borrowed(&self.fold.kept.facts.since),
             window: Cow::Borrowed(&self.fold.kept.facts.window),
             practised: ground.last.is_some(),
             counts_from: Some(
@@ -166,36 +172,39 @@ impl<'a> Lens<'a> {
             .chain(closings.iter().map(|(key, closing)| (*key, closing.key.t, closing.day)));
         let last = candidates.clone().max_by_key(|(key, ..)| *key);
         let counts_from = match last {
-            Some((_, t, _)) if self.ahead(t) => None,
-            _ => candidates.filter(|(_, t, _)| !self.ahead(*t)).map(|(.., day)| day).max(),
+            Some((_, t, day)) if self.day_ahead(t, day) => None,
+            _ => candidates
+                .filter(|(_, t, day)| !self.day_ahead(*t, *day))
+                .map(|(.., day)| day)
+                .max(),
         };
+        let practised = !since.is_empty();
+        since.retain(|(key, _)| !cleared_away(*key));
+        let window = since.iter().filter(|(_, seen)| !ground.rung.below(seen));
         Behind {
-            practised: !since.is_empty(),
+            practised,
             counts_from,
             backs: ground
                 .backs()
                 .filter(|back| !cleared_away(moved(back.key)))
-                .map(|back| (*back, self.ahead(back.key.t)))
+                .map(|back| (*back, self.day_ahead(back.key.t, back.day)))
                 .collect(),
-            window: Cow::Owned(
-                since
-                    .into_iter()
-                    .filter(|(key, seen)| !ground.rung.below(seen) && !cleared_away(*key))
-                    .map(|(_, seen)| *seen)
-                    .collect(),
-            ),
+            window: Cow::Owned(window.map(|(_, seen)| **seen).collect()),
+            since: Cow::Owned(since.into_iter().map(|(_, seen)| *seen).collect()),
         }
     }
 }
 
 /// What pause and step back look at, at a moment.
 pub(super) struct Behind<'a> {
-    /// Sessions not below the step and not before a clearing, oldest first.
+    /// Sessions not before a clearing, oldest first.
+    pub since: Cow<'a, [Seen]>,
+    /// Of these, the ones not below the step.
     pub window: Cow<'a, [Seen]>,
     /// Whether the step was practised since it began.
     pub practised: bool,
     /// The day that days without practice are counted from; `None` where it lies ahead.
     pub counts_from: Option<Day>,
-    /// Changes to an earlier step, and whether each lies ahead.
+    /// Changes to an earlier step, and whether the day of each lies ahead.
     pub backs: Vec<(WentBack, bool)>,
 }

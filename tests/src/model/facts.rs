@@ -99,6 +99,9 @@ impl<'a> Ground<'_, 'a> {
             Content::ErasedMark { latest, .. } => item.happened().millis() > latest.millis(),
             _ => true,
         });
+        let struck = self.reading.session_strikes();
+        let untouched =
+            struck.iter().all(|strike| item.happened().millis() > strike.written.millis());
         let gap = self.rule.after_gap_days.map_or(i64::MAX, |days| i64::from(days.get()));
         let gaps_over = since.windows(2).all(|pair| {
             let [before, after] = pair else { return true };
@@ -109,7 +112,7 @@ impl<'a> Ground<'_, 'a> {
         });
         let none_now =
             since.last().is_none_or(|last| self.reading.days_since(last.happened()) < gap);
-        cleared && erased && gaps_over && none_now
+        cleared && erased && untouched && gaps_over && none_now
     }
 
     /// F5: the sessions that going up looks at.

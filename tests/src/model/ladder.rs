@@ -69,10 +69,10 @@ impl<'a> Ladder<'a> {
                         ladder.change(to, item);
                     }
                 }
-                Content::StepConfirmed { step } => {
-                    if ladder.current.as_ref().is_some_and(|now| now.step().id == *step) {
-                        ladder.said = Some(item.place);
-                    }
+                Content::StepConfirmed { step }
+                    if ladder.current.as_ref().is_some_and(|now| now.step().id == *step) =>
+                {
+                    ladder.said = Some(item.place);
                 }
                 Content::StayHere { stay } => ladder.stay = *stay,
                 _ => {}

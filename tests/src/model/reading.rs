@@ -146,6 +146,24 @@ pub fn versions(entries: &[Entry], first: usize) -> Vec<&Entry> {
 }
 
 impl<'a> Reading<'a> {
+    /// F5: the strikes that touch a session in the end, through strikes of strikes and corrections, struck
+    /// themselves or not.
+    #[must_use]
+    pub fn session_strikes(&self) -> Vec<&'a Entry> {
+        let touches = |mut index: usize| loop {
+            let Content::Strike { of } = &self.entries[index].what else {
+                return matches!(self.entries[index].what, Content::Session(_));
+            };
+            match root(self.entries, *of, index) {
+                Some(target) => index = target,
+                None => return false,
+            }
+        };
+        let strikes = (0..self.entries.len())
+            .filter(|&index| matches!(self.entries[index].what, Content::Strike { .. }));
+        strikes.filter(|&index| touches(index)).map(|index| &self.entries[index]).collect()
+    }
+
     /// Reads what stands.
     #[must_use]
     pub fn new(entries: &'a [Entry], now: Stamp, shelf: &'a Shelf) -> Self {
