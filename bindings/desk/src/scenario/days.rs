@@ -121,9 +121,9 @@ pub(super) fn events() -> Vec<Event> {
     then("2026-03-05 20:30", Does::Trainer(size(120, 6, 3).worry(5)));
     then("2026-03-06 20:10", Does::Belly(6));
     then("2026-03-07 10:45", Does::Trainer(size(120, 7, 2).worry(4)));
-    then("2026-03-08 11:00", Does::Trainer(size(120, 8, 2).worry(3).named("twice")));
-    then("2026-03-08 11:02", Does::Trainer(size(120, 8, 2).worry(3).named("again")));
-    then("2026-03-08 11:05", Does::Strike("again"));
+    then("2026-03-08 11:00", Does::Trainer(size(120, 8, 2).worry(3)));
+    then("2026-03-08 11:12", Does::Question("Does it matter which day of the week I practise?"));
+    then("2026-03-08 11:15", Does::Strike("Does it matter which day of the week I practise?"));
 
     // Week 2: not yet, then yes.
     then("2026-03-09 20:40", Does::Ready(FeelsReady::NotYet));
@@ -223,7 +223,7 @@ const STORY: &[(&str, &str)] = &[
         "2026-03-02 18:20",
         "Wren comes home from the first visit with a plan. She reads it and says it is hers.",
     ),
-    ("2026-03-08 11:02", "She presses twice, sees it, and takes the second entry back."),
+    ("2026-03-08 11:15", "She no longer needs to ask that, and takes it back."),
     ("2026-03-09 20:40", "Would she like to try the next step? Not yet."),
     ("2026-03-12 20:41", "Would she like to now? Yes."),
     ("2026-03-15 11:04", "She wrote the wrong size, and puts it right the same morning."),

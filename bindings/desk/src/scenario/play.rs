@@ -79,6 +79,7 @@ impl Player {
         if let Some(told) = told {
             let (name, happened) = match &event.does {
                 Does::Trainer(session) => (session.name, session.happened.map(stamp).transpose()?),
+                Does::Question(text) => (*text, None),
                 Does::Spoke { on, .. } => ("", Some(stamp(on)?)),
                 _ => ("", None),
             };
