@@ -7,9 +7,11 @@
 
 mod check;
 mod clock;
+mod reading;
 mod request;
 mod trouble;
 
+pub use reading::Reading;
 pub use request::{Request, SessionTold, Told, Write};
 pub use trouble::{Refusal, Trouble};
 

@@ -3,6 +3,7 @@
 //! [`crate::progression`] what follows from it.
 
 pub mod entry;
+pub mod lines;
 pub mod resolve;
 pub mod state;
 pub mod store;

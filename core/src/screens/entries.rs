@@ -78,7 +78,7 @@ fn notes(words: &Words, entry: &Counted<'_>) -> Vec<String> {
 }
 
 /// One sentence for each kind of entry.
-fn tell(words: &Words, content: &Content) -> String {
+pub(super) fn tell(words: &Words, content: &Content) -> String {
     match content {
         Content::Session(session) => tell_session(words, session),
         Content::StepChange { .. } => words.text("entries-step-change", &[]),

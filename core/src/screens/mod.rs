@@ -13,6 +13,7 @@ mod log_session;
 mod plain;
 mod plan;
 mod reasons;
+mod replay;
 mod signs;
 mod spoke;
 mod stop;
@@ -27,6 +28,7 @@ pub use log_session::{
 };
 pub use plan::PlanScreen;
 pub use reasons::{Reason, ReasonGroup};
+pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use signs::{SignChoice, SignsScreen};
 pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;

@@ -59,13 +59,8 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
         (Verdict::Unmet, Part::StepBack | Part::Pause) => words.text("reason-not-so", &[]),
         (Verdict::Unknown, _) => words.text("reason-unknown", &[]),
     };
-    let shown = finding.entries.len();
-    let mut looked_at: Vec<String> =
-        finding.entries.iter().map(|id| session(scene, *id, finding.criterion)).collect();
-    if finding.looked_at > shown {
-        let more = i64::try_from(finding.looked_at - shown).unwrap_or(i64::MAX);
-        looked_at.insert(0, words.text("reason-earlier", &[("count", plain::whole(more))]));
-    }
+    let looked_at =
+        if names_sessions(finding.criterion) { sessions(scene, finding) } else { vec![] };
     Reason {
         criterion: criterion(words, finding.criterion),
         verdict: finding.verdict,
@@ -73,6 +68,27 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
         looked_at,
         missing: missing(scene, &finding.missing),
     }
+}
+
+/// Whether what a criterion looked at are sessions. An answer, or a change of step, is told by the
+/// criterion itself.
+fn names_sessions(criterion: Criterion) -> bool {
+    !matches!(
+        criterion,
+        Criterion::Up(UpCriterion::FeelsReady {})
+            | Criterion::Pause(PauseCriterion::StepsBack { .. })
+    )
+}
+
+fn sessions(scene: &Scene<'_>, finding: &Finding) -> Vec<String> {
+    let shown = finding.entries.len();
+    let mut looked_at: Vec<String> =
+        finding.entries.iter().map(|id| session(scene, *id, finding.criterion)).collect();
+    if finding.looked_at > shown {
+        let more = i64::try_from(finding.looked_at - shown).unwrap_or(i64::MAX);
+        looked_at.insert(0, scene.words.text("reason-earlier", &[("count", plain::whole(more))]));
+    }
+    looked_at
 }
 
 /// "Monday 3 August 2026: highest discomfort 2".

@@ -19,5 +19,6 @@ const FILES: &[(&str, &str)] = &[
     ("today.ftl", include_str!("today.ftl")),
     ("session.ftl", include_str!("session.ftl")),
     ("ladder.ftl", include_str!("ladder.ftl")),
+    ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
 ];

@@ -1,0 +1,297 @@
+//! What can be typed. A person who only keeps a diary needs `start`, `today`, `log`, `suggest` and
+//! `sign`; a clinician needs `check`, `suggest` and `replay`.
+
+mod log;
+mod tell;
+
+use std::path::PathBuf;
+
+use clap::{ArgGroup, Args as ClapArgs, Parser, Subcommand, ValueEnum};
+use frond_core::moment::Stamp;
+use frond_core::programme::values::{Line, Passage, StepId};
+use frond_core::safety::Sign;
+
+pub(crate) use log::{LogArgs, seconds as minutes, size};
+pub(crate) use tell::{AnythingNewArg, CautionsArgs, Tell};
+
+use crate::place::DiaryArgs;
+use crate::when::When;
+
+/// Frond, on the command line
+///
+/// A home programme in pelvic-health physical therapy, kept in private: what the clinician wrote, what was
+/// done, and what the clinician's own rule says next. Frond has no dose or threshold of its own and sends
+/// nothing anywhere.
+///
+/// Exit codes: 0 fine; 2 what was given has to be put right, and nothing was written; 1 anything else.
+#[derive(Parser)]
+#[command(name = "frond", version, disable_help_subcommand = true, max_term_width = 80)]
+pub(crate) struct Args {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+/// The commands.
+#[derive(Subcommand)]
+pub(crate) enum Command {
+    /// Ten weeks of an invented person, told from beginning to end
+    Demo(DemoArgs),
+    /// Check a programme: errors with their place, warnings with their ground
+    Check(CheckArgs),
+    /// What the clinician's rule says next, and why
+    Suggest(SuggestArgs),
+    /// What the rule said at each entry, and what another rule would have said
+    Replay(ReplayArgs),
+    /// Start a new diary
+    Start(StartArgs),
+    /// Accept a programme, or a new revision of it
+    Accept(AcceptArgs),
+    /// What today asks
+    Today(ShowArgs),
+    /// Write down a session
+    Log(LogArgs),
+    /// The steps: see them, confirm the present one, use another
+    Step(StepArgs),
+    /// Something is not right: see the cautions, report one
+    Sign(SignArgs),
+    /// Stop and call: whom, and what to say
+    Call(ShowArgs),
+    /// "I spoke with ...": see what is open, write down a talk
+    Spoke(SpokeArgs),
+    /// What was written; leave an entry out
+    Entries(EntriesArgs),
+    /// The plan in plain sentences
+    Plan(ShowArgs),
+    /// Write down anything else: time off, a question for the visit, an answer
+    Tell(TellArgs),
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct DemoArgs {
+    /// A new or empty folder for what it makes
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct CheckArgs {
+    /// The programme, a JSON file
+    pub(crate) file: PathBuf,
+    /// Say the plan back in plain sentences
+    #[arg(long)]
+    pub(crate) read_back: bool,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+/// Of a file of entries, or of a diary. On a diary the choice can be written down too.
+#[derive(ClapArgs)]
+#[command(group = ArgGroup::new("choice").multiple(false))]
+pub(crate) struct SuggestArgs {
+    /// A diary as JSON lines, one entry a line
+    #[arg(long, value_name = "FILE", requires = "at", conflicts_with = "choice")]
+    pub(crate) entries: Option<PathBuf>,
+    /// The time to ask for, such as 2026-05-10T19:30:00+01:00
+    #[arg(long = "now", id = "at", value_name = "TIME")]
+    pub(crate) now: Option<Stamp>,
+    /// The programme, where no line of --entries accepts one
+    #[arg(long, value_name = "FILE", requires = "entries")]
+    pub(crate) programme: Option<PathBuf>,
+    /// The folder of the diary
+    #[arg(long, env = "FROND_DIARY", hide_env_values = true, value_name = "FOLDER")]
+    pub(crate) diary: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) secret: crate::secret::SecretArgs,
+    /// Try what is suggested
+    #[arg(long = "try", group = "choice")]
+    pub(crate) try_it: bool,
+    /// Stay where you are
+    #[arg(long, group = "choice")]
+    pub(crate) stay: bool,
+    /// Stay here for now, or no longer
+    #[arg(long, value_name = "ANSWER", group = "choice")]
+    pub(crate) stay_here: Option<YesNo>,
+    /// Would you like to try the next step?
+    #[arg(long, value_name = "ANSWER", group = "choice")]
+    pub(crate) ready: Option<Ready>,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum YesNo {
+    Yes,
+    No,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum Ready {
+    Yes,
+    NotYet,
+    RatherNotSay,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct ReplayArgs {
+    /// A diary as JSON lines, one entry a line
+    #[arg(long, value_name = "FILE")]
+    pub(crate) entries: PathBuf,
+    /// The programme, where no line of --entries accepts one
+    #[arg(long, value_name = "FILE")]
+    pub(crate) programme: Option<PathBuf>,
+    /// Another rule to put beside: a rule, or a programme whose rule is taken
+    #[arg(long, value_name = "FILE")]
+    pub(crate) rule: Option<PathBuf>,
+    /// Stop before entries written after this time
+    #[arg(long, value_name = "TIME")]
+    pub(crate) now: Option<Stamp>,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct StartArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// A programme to begin with
+    #[arg(long, value_name = "FILE")]
+    pub(crate) programme: Option<PathBuf>,
+    /// The programme was read and is mine
+    #[arg(long, requires = "programme")]
+    pub(crate) yes: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct AcceptArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// The programme, a JSON file
+    pub(crate) file: PathBuf,
+    /// It was read and is mine
+    #[arg(long)]
+    pub(crate) yes: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct ShowArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct StepArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// Use this step from now on
+    #[arg(long, value_name = "ID", value_parser = step_id, conflicts_with = "confirm")]
+    pub(crate) to: Option<StepId>,
+    /// A step beyond the present one: I have read the caution, and it is my own choice
+    #[arg(long, requires = "to")]
+    pub(crate) own_choice: bool,
+    /// My clinician said so
+    #[arg(long, requires = "to", conflicts_with = "own_choice")]
+    pub(crate) clinician_said: bool,
+    /// The present step is what I use now
+    #[arg(long)]
+    pub(crate) confirm: bool,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct SignArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// What is not right, by the word in the list; may be given again
+    #[arg(long, value_name = "CODE", value_parser = sign)]
+    pub(crate) sign: Vec<Sign>,
+    /// In your own words (the shell may keep what is typed here in its history)
+    #[arg(long, value_name = "TEXT", value_parser = passage, requires = "sign")]
+    pub(crate) note: Option<Passage>,
+    /// When it was, if not now
+    #[arg(long, value_name = "TIME", requires = "sign")]
+    pub(crate) happened: Option<When>,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct SpokeArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// With whom
+    #[arg(long, value_name = "NAME", value_parser = line)]
+    pub(crate) with: Option<Line>,
+    /// When, if not now: a day, or a day and a time
+    #[arg(long, value_name = "TIME", requires = "with")]
+    pub(crate) on: Option<When>,
+    /// An open caution that the talk closes, as the list writes it; may be given again
+    #[arg(long, value_name = "ENTRY:CODE", requires = "with", value_parser = sign_key)]
+    pub(crate) sign: Vec<frond_core::diary::entry::SignKey>,
+    /// The talk closes every open caution
+    #[arg(long, requires = "with", conflicts_with = "sign")]
+    pub(crate) all_signs: bool,
+    /// The person said that I may go on: this closes the pause
+    #[arg(long, requires = "with")]
+    pub(crate) go_on: bool,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct EntriesArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// Leave this entry out from now on (the beginning of its id is enough)
+    #[arg(long, value_name = "ID")]
+    pub(crate) strike: Option<String>,
+    /// Print every entry as JSON lines, the form that `suggest --entries` and `replay` read
+    #[arg(long, conflicts_with_all = ["strike", "json"])]
+    pub(crate) export: bool,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct TellArgs {
+    #[command(subcommand)]
+    pub(crate) what: Tell,
+}
+
+pub(crate) fn line(text: &str) -> Result<Line, String> {
+    Line::new(text).map_err(|error| error.to_string())
+}
+
+pub(crate) fn passage(text: &str) -> Result<Passage, String> {
+    Passage::new(text).map_err(|error| error.to_string())
+}
+
+pub(crate) fn sign(text: &str) -> Result<Sign, String> {
+    let sign: Option<Sign> = serde_json::from_value(text.replace('-', "_").into()).ok();
+    sign.filter(|sign| sign.can_be_asked())
+        .ok_or_else(|| "there is no such caution; `frond sign` lists them".to_owned())
+}
+
+fn step_id(text: &str) -> Result<StepId, String> {
+    StepId::new(text).map_err(|error| error.to_string())
+}
+
+fn sign_key(text: &str) -> Result<frond_core::diary::entry::SignKey, String> {
+    let (entry, code) = text
+        .split_once(':')
+        .ok_or_else(|| "write ENTRY:CODE, as `frond spoke` lists it".to_owned())?;
+    let entry = entry
+        .parse()
+        .map_err(|error: frond_core::programme::values::ValueError| error.to_string())?;
+    Ok(frond_core::diary::entry::SignKey { entry, sign: sign(code)? })
+}

@@ -1,0 +1,47 @@
+//! What each command does: opens what it needs, asks the companion, shows the screen.
+
+mod accept;
+mod cautions;
+mod check;
+mod entries;
+mod lines;
+mod log;
+mod log_asked;
+mod replay;
+mod sign;
+mod spoke;
+mod step;
+mod suggest;
+mod tell;
+
+use frond_core::companion::Request;
+
+use crate::args::{Command, ShowArgs};
+use crate::failure::Failure;
+use crate::{print, scenario};
+
+/// Runs a command.
+pub(crate) fn run(command: Command) -> Result<(), Failure> {
+    match command {
+        Command::Demo(args) => scenario::demo(&args.out),
+        Command::Check(args) => check::check(&args),
+        Command::Suggest(args) => suggest::suggest(args),
+        Command::Replay(args) => replay::replay(&args),
+        Command::Start(args) => accept::start(&args),
+        Command::Accept(args) => accept::accept(&args),
+        Command::Today(args) => show(&args, Request::Today),
+        Command::Log(args) => log::log(args),
+        Command::Step(args) => step::step(&args),
+        Command::Sign(args) => sign::sign(args),
+        Command::Call(args) => show(&args, Request::StopAndCall),
+        Command::Spoke(args) => spoke::spoke(args),
+        Command::Entries(args) => entries::entries(&args),
+        Command::Plan(args) => show(&args, Request::Plan),
+        Command::Tell(args) => tell::tell(args.what),
+    }
+}
+
+fn show(args: &ShowArgs, request: Request) -> Result<(), Failure> {
+    let screen = args.diary.open()?.ask(request)?;
+    print::screen(args.json, &screen)
+}

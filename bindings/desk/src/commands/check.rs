@@ -1,0 +1,68 @@
+//! `frond check`: is a programme written correctly, and what does it say in plain words.
+
+use frond_core::programme::check::load;
+use frond_core::programme::read::MOST_BYTES;
+use frond_core::programme::readback::read_back;
+use serde::Serialize;
+
+use crate::args::CheckArgs;
+use crate::failure::Failure;
+use crate::file;
+use crate::print::{self, Page};
+
+/// What was found, for a program to read.
+#[derive(Serialize)]
+struct Found {
+    /// Whether the programme can be used.
+    usable: bool,
+    /// What must be put right, with its place.
+    errors: Vec<String>,
+    /// What is unusual, with its place and ground.
+    warnings: Vec<String>,
+    /// The plan in plain sentences, where asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    plan: Option<Vec<String>>,
+}
+
+/// Checks a programme.
+pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
+    // One byte more, so that a file too long is refused in the reader's own words.
+    let bytes = file::read(&args.file, MOST_BYTES as u64 * 4)?;
+    let found = match load(&bytes) {
+        Ok((plan, warnings)) => Found {
+            usable: true,
+            errors: Vec::new(),
+            warnings: warnings.iter().map(ToString::to_string).collect(),
+            plan: args.read_back.then(|| read_back(&plan)),
+        },
+        Err(error) => Found {
+            usable: false,
+            errors: error.to_string().lines().map(str::to_owned).collect(),
+            warnings: Vec::new(),
+            plan: None,
+        },
+    };
+    if args.json || found.usable {
+        print::show(args.json, &found, text)?;
+    }
+    match found.errors.len() {
+        0 => Ok(()),
+        // As JSON the errors stand on standard output already.
+        _ if args.json => Err(Failure::input("This programme cannot be used as it is.")),
+        _ => Err(Failure::input(found.errors.join("\n"))),
+    }
+}
+
+fn text(page: &mut Page, found: &Found) {
+    page.paragraph(if found.warnings.is_empty() {
+        "The programme is written correctly."
+    } else {
+        "The programme is written correctly. Some of it is unusual; look again whether it is meant:"
+    });
+    for warning in &found.warnings {
+        page.point(warning);
+    }
+    if let Some(plan) = &found.plan {
+        page.gap().sentences(plan);
+    }
+}

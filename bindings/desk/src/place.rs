@@ -1,0 +1,118 @@
+//! An open diary folder, and the moment of this command.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use clap::Args;
+use frond_core::companion::{Companion, Ports, Request, Told, Trouble, Write};
+use frond_core::moment::{Moment, Stamp};
+use frond_core::ports::{OsRandom, RealDisk};
+use frond_core::screens::Screen;
+
+use crate::clock;
+use crate::failure::{Failure, LANGUAGE};
+use crate::secret::SecretArgs;
+
+/// Which diary, and how it opens.
+#[derive(Args, Clone)]
+pub(crate) struct DiaryArgs {
+    /// The folder of the diary
+    #[arg(long, env = "FROND_DIARY", hide_env_values = true, value_name = "FOLDER")]
+    diary: PathBuf,
+    #[command(flatten)]
+    secret: SecretArgs,
+    /// For trying out: pretend that it is this time
+    #[arg(long, hide = true, value_name = "TIME")]
+    now: Option<Stamp>,
+}
+
+/// An open diary.
+pub(crate) struct Place {
+    companion: Companion,
+    moment: Moment,
+}
+
+/// The outside of the companion, on this machine.
+pub(crate) fn ports() -> Ports {
+    Ports { disk: Arc::new(RealDisk), random: Arc::new(OsRandom) }
+}
+
+impl DiaryArgs {
+    /// From its parts.
+    pub(crate) fn new(diary: PathBuf, secret: SecretArgs, now: Option<Stamp>) -> Self {
+        Self { diary, secret, now }
+    }
+
+    /// The moment of this command.
+    pub(crate) fn moment(&self) -> Result<Moment, Failure> {
+        match self.now {
+            // The running time of this machine says nothing about a time that is made up.
+            Some(now) => Ok(Moment::at(now)),
+            None => clock::now(),
+        }
+    }
+
+    /// Opens the diary.
+    pub(crate) fn open(&self) -> Result<Place, Failure> {
+        // Before the passphrase is asked for in vain.
+        if !self.diary.is_dir() {
+            return Err(Trouble::NotADiary.into());
+        }
+        let moment = self.moment()?;
+        let keeper = self.secret.keeper()?;
+        let companion = Companion::open(&ports(), &self.diary, &keeper, LANGUAGE, &moment)?;
+        Ok(Place { companion, moment })
+    }
+
+    /// Starts a new diary.
+    pub(crate) fn start(&self) -> Result<Place, Failure> {
+        if holds_something(&self.diary) {
+            return Err(Failure::input(format!(
+                "{} holds something already. Choose a new or an empty folder.",
+                self.diary.display()
+            )));
+        }
+        let moment = self.moment()?;
+        let keeper = self.secret.new_keeper()?;
+        let companion = Companion::start(&ports(), &self.diary, &keeper, LANGUAGE)?;
+        Ok(Place { companion, moment })
+    }
+}
+
+/// Whether a name is taken by anything but an empty folder.
+pub(crate) fn holds_something(folder: &Path) -> bool {
+    match std::fs::read_dir(folder) {
+        Ok(mut inside) => inside.next().is_some(),
+        Err(_) => folder.exists(),
+    }
+}
+
+impl Place {
+    /// The open companion.
+    pub(crate) fn companion(&self) -> &Companion {
+        &self.companion
+    }
+
+    /// Now.
+    pub(crate) fn now(&self) -> &Stamp {
+        &self.moment.now
+    }
+
+    /// Asks for a screen.
+    pub(crate) fn ask(&mut self, request: Request) -> Result<Screen, Failure> {
+        let answer = self.companion.ask(request, &self.moment);
+        match answer {
+            Ok(answer) => Ok(answer.screen),
+            Err(trouble) => Err(Failure::of(&trouble, self.companion.words())),
+        }
+    }
+
+    /// Writes something down and gives what is shown then.
+    pub(crate) fn tell(&mut self, told: Told, happened: Option<Stamp>) -> Result<Screen, Failure> {
+        let id = self.companion.new_id()?;
+        let screen = self.ask(Request::Write(Write { id, happened, told }))?;
+        // Nobody waits any more. It only makes the next opening faster, so a failure loses nothing.
+        let _ = self.companion.tidy();
+        Ok(screen)
+    }
+}

@@ -1,0 +1,75 @@
+//! How a screen reads as text. Every word comes from the screen's record; only the names of commands are
+//! added, in place of what can be pressed.
+
+mod forms;
+mod lists;
+mod page;
+mod press;
+mod replay;
+mod stop;
+mod suggestion;
+mod today;
+
+use std::io::Write;
+
+use frond_core::screens::{PlanScreen, Screen};
+use serde::Serialize;
+
+pub(crate) use forms::by_group;
+pub(crate) use page::Page;
+pub(crate) use replay::replay;
+pub(crate) use stop::stop_lines;
+pub(crate) use suggestion::suggestion;
+
+use crate::failure::Failure;
+
+/// Shows a record: as text, or as JSON where a program reads.
+pub(crate) fn show<T: Serialize>(
+    json: bool,
+    record: &T,
+    text: impl FnOnce(&mut Page, &T),
+) -> Result<(), Failure> {
+    if json {
+        let text = serde_json::to_string_pretty(record)
+            .map_err(|_| Failure::Else("This cannot be written as JSON.".to_owned()))?;
+        let mut out = std::io::stdout().lock();
+        let _ = writeln!(out, "{text}");
+    } else {
+        let mut page = Page::new();
+        text(&mut page, record);
+        page.show();
+    }
+    Ok(())
+}
+
+/// Shows a screen.
+pub(crate) fn screen(json: bool, record: &Screen) -> Result<(), Failure> {
+    show(json, record, |page, record| match record {
+        Screen::Today(screen) => today::today(page, screen),
+        Screen::LogSession(screen) => forms::log(page, screen),
+        Screen::Ladder(screen) => lists::ladder(page, screen),
+        Screen::Suggestion(screen) => suggestion(page, screen, true),
+        Screen::StopAndCall(screen) => stop::stop(page, screen),
+        Screen::Signs(screen) => forms::signs(page, screen),
+        Screen::Spoke(screen) => forms::spoke(page, screen),
+        Screen::Entries(screen) => lists::entries(page, screen),
+        Screen::Plan(screen) => plan(page, screen),
+        Screen::Kept(screen) => lists::kept(page, screen),
+    })
+}
+
+fn plan(page: &mut Page, screen: &PlanScreen) {
+    page.title(&screen.title);
+    if let Some(empty) = &screen.empty {
+        page.paragraph(empty);
+    }
+    page.sentences(&screen.sentences);
+    press::actions(page, None, &screen.actions);
+}
+
+/// Says something on standard error, wrapped as everything else is.
+pub(crate) fn to_stderr(text: &str) {
+    let mut page = Page::new();
+    page.paragraph(text);
+    let _ = std::io::stderr().lock().write_all(page.text().as_bytes());
+}

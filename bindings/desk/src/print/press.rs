@@ -1,0 +1,52 @@
+//! What a phone would let one press, as the command to type.
+
+use frond_core::diary::entry::{Chosen, EntryId};
+use frond_core::screens::{Action, Does};
+
+use super::Page;
+
+/// The next thing to do, then what else can be done.
+pub(super) fn actions(page: &mut Page, next: Option<&Action>, others: &[Action]) {
+    page.gap();
+    // What is next need not stand there twice.
+    let others = others.iter().filter(|other| next.is_none_or(|next| next.does != other.does));
+    let all = next.into_iter().chain(others);
+    let widest = all.clone().map(|action| columns(&action.label)).max().unwrap_or(0).min(44) + 3;
+    for (index, action) in all.enumerate() {
+        let mark = if index == 0 && next.is_some() { "> " } else { "  " };
+        page.beside(&format!("{mark}{}", action.label), &command(&action.does), widest + 2);
+    }
+}
+
+fn columns(text: &str) -> usize {
+    textwrap::core::display_width(text)
+}
+
+/// The command that does it.
+pub(super) fn command(does: &Does) -> String {
+    match does {
+        Does::Today => "frond today".to_owned(),
+        Does::LogSession => "frond log".to_owned(),
+        Does::Ladder => "frond step".to_owned(),
+        Does::Suggestion => "frond suggest".to_owned(),
+        Does::Signs => "frond sign".to_owned(),
+        Does::StopAndCall => "frond call".to_owned(),
+        Does::Spoke => "frond spoke".to_owned(),
+        Does::Entries => "frond entries".to_owned(),
+        Does::Plan => "frond plan".to_owned(),
+        Does::AcceptProgramme => "frond accept FILE".to_owned(),
+        Does::ConfirmStep => "frond step --confirm".to_owned(),
+        Does::ConfirmTime => "frond tell time-right".to_owned(),
+        Does::StayHere { stay: true } => "frond suggest --stay-here yes".to_owned(),
+        Does::StayHere { stay: false } => "frond suggest --stay-here no".to_owned(),
+        Does::FeelsReady => "frond suggest --ready yes|not-yet".to_owned(),
+        Does::Choose { chosen: Chosen::Try, .. } => "frond suggest --try".to_owned(),
+        Does::Choose { chosen: Chosen::Stay, .. } => "frond suggest --stay".to_owned(),
+        Does::Strike { of } => format!("frond entries --strike {}", short(*of)),
+    }
+}
+
+/// Enough of an id to find the entry by: its number, and as much chance as there is in eight digits.
+pub(super) fn short(id: EntryId) -> String {
+    id.to_string().chars().take(16).collect()
+}

@@ -1,0 +1,111 @@
+//! The invented scenario: ten weeks of one invented person, told by asking the companion one entry at a
+//! time, as a phone would. What the person does is written down in [`days`]; what the plan says to it is
+//! never written down here: it comes from the companion, as on a phone.
+//!
+//! The numbers of the invented programme lie within what is common practice in the trade; there is no
+//! source for them, and they are no recommendation.
+
+mod days;
+mod play;
+mod story;
+#[cfg(test)]
+mod tests;
+
+use std::fs::{self, DirBuilder};
+use std::path::Path;
+
+use frond_core::diary::lines;
+
+use crate::failure::Failure;
+use crate::place::holds_something;
+use crate::print::Page;
+
+/// The programme as first issued.
+pub(crate) const FIRST: &str = include_str!("programme-1.json");
+/// Its second revision.
+pub(crate) const SECOND: &str = include_str!("programme-2.json");
+/// A more careful rule, to put beside the diary.
+pub(crate) const OTHER_RULE: &str = include_str!("another-rule.json");
+/// The passphrase of the invented diary. It protects nothing: it is printed.
+const PASSPHRASE: &str = "kettle orchard invented lantern";
+
+/// Makes the scenario in a new or empty folder and tells it.
+pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
+    if holds_something(out) {
+        return Err(Failure::input(format!(
+            "{} holds something already. Choose a new or an empty folder.",
+            out.display()
+        )));
+    }
+    let broken =
+        |_| Failure::Else(format!("{} cannot be written. Choose another folder.", out.display()));
+    make_folder(out).map_err(broken)?;
+    let played = play::play(&out.join("diary"), PASSPHRASE)?;
+    let entries = lines::write(&played.entries)
+        .map_err(|_| Failure::Else("This cannot be written as JSON.".to_owned()))?;
+    let readme = readme(&played.end.to_string());
+    let files = [
+        ("programme-1.json", FIRST),
+        ("programme.json", SECOND),
+        ("another-rule.json", OTHER_RULE),
+        ("entries.jsonl", &entries),
+        ("README.txt", &readme),
+    ];
+    for (name, text) in files {
+        fs::write(out.join(name), text).map_err(broken)?;
+    }
+    story::tell(&played)?.show();
+    Ok(())
+}
+
+fn make_folder(out: &Path) -> std::io::Result<()> {
+    if out.is_dir() {
+        return Ok(());
+    }
+    let mut builder = DirBuilder::new();
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+    builder.create(out)
+}
+
+/// What lies in the folder, and that all of it is invented.
+fn readme(end: &str) -> String {
+    let end = end.split_once('[').map_or(end, |(time, _)| time).replace(".000", "");
+    let mut page = Page::new();
+    page.title("Frond: an invented diary");
+    page.paragraph(
+        "Everything in this folder is invented: the person, the clinician, the clinic, every entry. The \
+         telephone numbers come from a range that is kept for fiction in the United Kingdom (01632 960000 to \
+         960999); 999 is the emergency number there and nowhere else. The numbers of the programme lie \
+         within what is common practice. They have no source and are no recommendation for anybody.",
+    );
+    page.gap();
+    for (name, what) in [
+        ("programme-1.json", "the programme as first issued"),
+        ("programme.json", "its revision 2, in force at the end"),
+        ("another-rule.json", "a more careful rule, to put beside it"),
+        ("entries.jsonl", "the whole diary in the open, one entry a line"),
+        ("diary/", "the same diary, sealed, as the companion keeps it"),
+    ] {
+        page.beside(&format!("  {name}"), what, 22);
+    }
+    page.gap()
+        .paragraph("The passphrase of the invented diary protects nothing, so it stands here:");
+    page.gap().inside(4, PASSPHRASE).gap();
+    page.paragraph("To look at it, in this folder:").gap();
+    for command in [
+        "frond check programme.json --read-back".to_owned(),
+        format!("frond suggest --entries entries.jsonl --now {end}"),
+        "frond replay --entries entries.jsonl".to_owned(),
+        "frond replay --entries entries.jsonl --rule another-rule.json".to_owned(),
+        format!("frond today --diary diary --now {end}"),
+        "frond entries --diary diary".to_owned(),
+    ] {
+        page.line_as_it_is(&format!("    {command}"));
+    }
+    page.gap().paragraph(
+        "--now pretends that it is still the last evening of the story. Without it the diary is opened as \
+         of today: much time has passed, and Frond then asks whether the clock is right.",
+    );
+    page.text().to_owned()
+}
