@@ -11,17 +11,17 @@ use std::sync::Arc;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::course::Course;
-use super::facts::{NAMED, StepFacts, keep_last};
+use super::facts::StepFacts;
 use super::latch::Latch;
 use super::lens::Lens;
 use super::line::{Key, Line, RawId, Rung, Seen, When};
 use super::log::{Log, Root, Tale, Version};
 use super::outcome::{Assessment, Outcome};
 use super::signs::Signs;
-use crate::diary::entry::{Content, Entry, EntryId, Place, SignNoted};
+use crate::diary::entry::{Content, Entry, Place, SignNoted};
 use crate::moment::Stamp;
 use crate::programme::plan::Programme;
-use crate::programme::rule::{Rule, UpCriterion};
+use crate::programme::rule::Rule;
 use crate::programme::values::Practice;
 use crate::safety::{Sign, Tier};
 
@@ -38,9 +38,6 @@ pub enum FoldError {
         /// The entry.
         place: Place,
     },
-    /// A tried rule could not be kept.
-    #[error("the rule to be tried cannot be kept")]
-    UnkeepableRule,
 }
 
 /// What a diary has come to, up to a place.
@@ -62,7 +59,7 @@ pub(super) struct Kept {
     /// The latest time in any entry, written or happened (T3).
     pub latest: i64,
     /// Absent once trimmed.
-    log: Option<Log>,
+    pub(super) log: Option<Log>,
     pub course: Course,
     pub signs: Signs,
     pub lines: Vec<Line>,
@@ -429,7 +426,7 @@ impl Fold {
         self.kept.facts = facts;
     }
 
-    fn rung(&self) -> Option<Rung<'_>> {
+    pub(super) fn rung(&self) -> Option<Rung<'_>> {
         let current = self.kept.course.step.as_ref()?;
         Rung::new(self.plan.as_deref()?, current.index)
     }
@@ -458,46 +455,6 @@ impl Fold {
             self.kept.latches.push(Latch::new(place, after, criterion));
         }
     }
-
-    /// Drops what no evaluation in order can need, so that a snapshot stays small. After it, an entry
-    /// that reaches back (a correction, a strike, a session told very late, a new programme) is refused
-    /// with [`FoldError::NeedsHistory`].
-    pub fn trim(&mut self) {
-        self.kept.log = None;
-        let days = self
-            .rung()
-            .and_then(|rung| self.rule_on(&rung))
-            .and_then(|rule| rule.step_up.as_ref())
-            .map(|up| {
-                up.all_of.iter().map(|criterion| match criterion {
-                    UpCriterion::Sessions { practised_days, .. } => practised_days.get(),
-                    _ => 0,
-                })
-            })
-            .and_then(Iterator::max)
-            .unwrap_or(0);
-        let practice = self.rung().map(|rung| rung.step.practice.clone());
-        let needed = self.kept.facts.oldest_needed();
-        let kept = &mut self.kept;
-        kept.signs.trim();
-        let closing = kept.course.last_closing();
-        kept.latches.retain(|latch| latch.stands_after(closing));
-        let backs = std::mem::take(&mut kept.course.backs);
-        kept.course.backs =
-            backs.into_iter().filter(|back| !kept.course.cleared_away(back.key)).collect();
-        for line in &mut kept.lines {
-            let needed = needed.filter(|_| practice.as_ref() == Some(&line.practice));
-            trim_line(line, needed, &kept.course.milestones);
-        }
-        let line = practice.and_then(|practice| kept.line(&practice));
-        let cut = line.and_then(|line| line.cut);
-        let settled = cut.and(line).and_then(|line| line.seen.first()).map(|seen| seen.key);
-        let by_time = kept.floor_by_time();
-        kept.facts.trim(usize::from(days), by_time, settled);
-        if let Some(cut) = cut {
-            kept.course.answers.retain(|answer| answer.key.t > cut.t);
-        }
-    }
 }
 
 impl Kept {
@@ -505,7 +462,7 @@ impl Kept {
         self.afresh_after = self.afresh_after.max(Some(millis));
     }
 
-    fn floor_by_time(&self) -> Key {
+    pub(super) fn floor_by_time(&self) -> Key {
         let erased = self.afresh_after.map_or(i64::MIN, |t| t.saturating_add(1));
         Key { t: erased.max(self.course.closed_until()), place: 0 }
     }
@@ -515,87 +472,4 @@ impl Kept {
         let by_time = self.floor_by_time();
         self.facts.last_gap().map_or(by_time, |gap| gap.max(by_time))
     }
-}
-
-/// Cuts a line where everything before is earlier both in time and by place than everything after,
-/// steps, acceptances and clearings included: then no reordering by T5 can mix the two.
-fn trim_line(line: &mut Line, needed: Option<Key>, milestones: &[Key]) {
-    let Some(named) = line.seen.len().checked_sub(NAMED).and_then(|at| line.seen.get(at)) else {
-        return;
-    };
-    let needed = needed.map_or(named.key, |needed| needed.min(named.key));
-    let mut keys: Vec<Key> =
-        milestones.iter().copied().chain(line.seen.iter().map(|seen| seen.key)).collect();
-    keys.sort_unstable();
-    let mut after: Vec<Place> = keys.iter().map(|key| key.place).collect();
-    let mut least = Place::MAX;
-    for place in after.iter_mut().rev() {
-        least = least.min(*place);
-        *place = least;
-    }
-    let mut most = 0;
-    let mut cut: Option<Key> = None;
-    for (at, key) in keys.iter().enumerate() {
-        if *key >= needed {
-            break;
-        }
-        most = most.max(key.place);
-        let next = keys.get(at + 1);
-        if next.is_some_and(|next| next.t > key.t) && after.get(at + 1).is_some_and(|a| *a > most) {
-            cut = Some(Key { t: key.t, place: most });
-        }
-    }
-    if let Some(cut) = cut {
-        let dropped = line.seen.partition_point(|seen| seen.key.t <= cut.t);
-        if dropped > 0 {
-            let kept = line.seen.len() - dropped;
-            keep_last(&mut line.seen, kept);
-            line.cut = Some(cut);
-        }
-    }
-}
-
-/// What the rule says of a diary at a moment.
-///
-/// # Errors
-/// [`FoldError::UnreadableProgramme`] if an accepted programme cannot be read.
-pub fn assess(entries: &[Entry], now: &Stamp) -> Result<Assessment, FoldError> {
-    let mut fold = Fold::new(None);
-    for entry in entries {
-        fold.write(entry)?;
-    }
-    Ok(fold.assess(now))
-}
-
-/// What the rule said right after an entry, at the moment it was written.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct ReplayRow {
-    /// Place of the entry.
-    pub place: Place,
-    /// The entry.
-    pub entry: EntryId,
-    /// When it was written.
-    pub written: Stamp,
-    /// What the rule said.
-    pub outcome: Outcome,
-}
-
-/// What the rule would have said all along: the outcome right after each entry, at the moment it was
-/// written, seeing only what the journal held then (T6). A `tried` rule stands in for every rule.
-///
-/// # Errors
-/// [`FoldError::UnreadableProgramme`] if an accepted programme cannot be read.
-pub fn replay(entries: &[Entry], tried: Option<&Rule>) -> Result<Vec<ReplayRow>, FoldError> {
-    let mut fold = Fold::new(tried.cloned());
-    let mut rows = Vec::with_capacity(entries.len());
-    for entry in entries {
-        fold.write(entry)?;
-        rows.push(ReplayRow {
-            place: fold.written(),
-            entry: entry.id,
-            written: entry.written,
-            outcome: fold.outcome(&entry.written),
-        });
-    }
-    Ok(rows)
 }

@@ -17,12 +17,15 @@ mod lens;
 mod line;
 mod log;
 mod outcome;
+mod replay;
 mod report;
 mod signs;
+mod trim;
 
-pub use fold::{Fold, FoldError, ReplayRow, assess, replay};
+pub use fold::{Fold, FoldError};
 pub use outcome::{
     Assessment, Bar, Basis, ClockDoubt, Criterion, Finding, Missing, OpenSign, Outcome,
     OutcomeKind, Part, Pause, RuleOf, Verdict,
 };
+pub use replay::{ReplayRow, assess, replay};
 pub use report::{Occasion, TimeOff};

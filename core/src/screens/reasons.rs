@@ -66,7 +66,7 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
         verdict: finding.verdict,
         verdict_text,
         looked_at,
-        missing: missing(scene, &finding.missing),
+        missing: missing(scene, finding),
     }
 }
 
@@ -183,12 +183,18 @@ fn count(number: usize) -> crate::words::Value {
     plain::whole(i64::try_from(number).unwrap_or(i64::MAX))
 }
 
-fn missing(scene: &Scene<'_>, missing: &Missing) -> Option<String> {
+fn missing(scene: &Scene<'_>, finding: &Finding) -> Option<String> {
     let words = scene.words;
-    match missing {
+    match &finding.missing {
         Missing::Nothing => None,
         Missing::Days { more } => {
-            Some(words.text("missing-days", &[("days", plain::whole(*more))]))
+            let days = plain::whole(*more);
+            Some(match finding.criterion {
+                Criterion::Up(UpCriterion::SignFreeDays { .. }) => {
+                    words.text("missing-sign-free-days", &[("days", days)])
+                }
+                _ => words.text("missing-days-on-step", &[("days", days)]),
+            })
         }
         Missing::PractisedDays { more } => {
             Some(words.text("missing-practised-days", &[("days", plain::whole(*more))]))

@@ -239,7 +239,7 @@ const STORY: &[(&str, &str)] = &[
     ("2026-04-18 10:40", "Something is not right, and she stops."),
     ("2026-04-20 18:00", "She rang the clinic. They talked, and she may go on."),
     ("2026-04-21 19:30", "A revised plan: a size in between, as she asked."),
-    ("2026-04-28 20:25", "then would rather stay a while. She need not say why."),
+    ("2026-04-28 20:25", "Then she would rather stay a while. She need not say why."),
     ("2026-05-01 19:00", "Now she would like to."),
     (
         "2026-05-07 20:10",

@@ -54,9 +54,13 @@ criterion-days-without = { $days ->
     } without practice
 criterion-steps-back = { $times } times to an earlier step within { $within } days
 
-missing-days = { $days ->
-        [one] { $days } more day
-       *[other] { $days } more days
+missing-days-on-step = { $days ->
+        [one] { $days } more day on this step
+       *[other] { $days } more days on this step
+    }
+missing-sign-free-days = { $days ->
+        [one] { $days } more day without anything to call about
+       *[other] { $days } more days without anything to call about
     }
 missing-practised-days = { $days ->
         [one] { $days } more day with a full session
