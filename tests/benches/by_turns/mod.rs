@@ -50,6 +50,7 @@ pub fn by_turns(title: &str, rounds: usize, mut sides: Vec<Side<'_>>) -> Vec<Mea
             order.swap(place, other);
         }
         for which in order.iter().copied() {
+            #[allow(clippy::disallowed_methods, reason = "elapsed time is what is measured")]
             let begun = Instant::now();
             (sides[which].run)();
             let took = begun.elapsed();
