@@ -155,7 +155,7 @@ fn safety_property_every_diary_of_up_to_four_sessions() {
                     let mut in_place = entries.to_vec();
                     in_place[at].what = raised.clone();
                     let after = run(&ground, &in_place).outcome(&now).kind();
-                    assert!(after <= base, "raised in place: {entries:?} {at} {higher}");
+                    assert!(after <= base, "raised in place: {} {at} {higher}", told(entries));
                     let mut corrected = entries.to_vec();
                     corrected.push(Entry {
                         id: id(500),
@@ -165,14 +165,18 @@ fn safety_property_every_diary_of_up_to_four_sessions() {
                         what: correction(entry.id, raised),
                     });
                     let after = run(&ground, &corrected).outcome(&now).kind();
-                    assert!(after <= base, "raised by a correction: {entries:?} {at} {higher}");
+                    assert!(
+                        after <= base,
+                        "raised by a correction: {} {at} {higher}",
+                        told(entries)
+                    );
                 }
                 for tier in TIERS {
                     let mut noted = entries.to_vec();
                     let Content::Session(session) = &mut noted[at].what else { panic!() };
                     session.signs.push(SignNoted { sign: Sign::Spotting, tier });
                     let after = run(&ground, &noted).outcome(&now).kind();
-                    assert!(after <= base, "a sign at a session: {entries:?} {at} {tier:?}");
+                    assert!(after <= base, "a sign at a session: {} {at} {tier:?}", told(entries));
                     assert!(tier == Tier::Note || after == OutcomeKind::PauseAndCall);
                     let mut reported = entries.to_vec();
                     reported.insert(
@@ -186,7 +190,7 @@ fn safety_property_every_diary_of_up_to_four_sessions() {
                         },
                     );
                     let after = run(&ground, &reported).outcome(&now).kind();
-                    assert!(after <= base, "a sign reported: {entries:?} {at} {tier:?}");
+                    assert!(after <= base, "a sign reported: {} {at} {tier:?}", told(entries));
                 }
             }
         });
@@ -216,9 +220,9 @@ fn a_step_is_earned_by_full_sessions_only_and_is_one_step() {
                     Outcome::StepUp { to } => {
                         ups += 1;
                         assert_eq!(to.as_str(), "c", "never more than one step");
-                        assert!(earning >= least, "{entries:?}");
+                        assert!(earning >= least, "{}", told(entries));
                     }
-                    Outcome::ReadyToTalk => assert!(earning >= least, "{entries:?}"),
+                    Outcome::ReadyToTalk => assert!(earning >= least, "{}", told(entries)),
                     _ => {}
                 }
             }
@@ -250,14 +254,14 @@ fn a_clock_in_doubt_or_an_unconfirmed_step_earns_nothing() {
                 let fold = run(&ground, &marked);
                 for later in [0, 8 * DAY] {
                     let now = ms(now.millis() - START + later);
-                    assert!(fold.outcome(&now).kind() <= OutcomeKind::Hold, "{entries:?}");
+                    assert!(fold.outcome(&now).kind() <= OutcomeKind::Hold, "{}", told(entries));
                 }
             }
             // A session dated ahead: the clock is unsure until then.
             let earlier = ms(last_moment(entries) - HOUR);
             if !entries.is_empty() {
                 let outcome = run(&ground, entries).outcome(&earlier).kind();
-                assert!(outcome <= OutcomeKind::Hold, "{entries:?}");
+                assert!(outcome <= OutcomeKind::Hold, "{}", told(entries));
             }
         });
     }
@@ -289,19 +293,19 @@ fn erasing_and_striking_never_open_a_way_up() {
                     pause_open,
                 };
                 let kind = run(&ground, &erased).outcome(&now).kind();
-                assert!(kind <= OutcomeKind::Hold, "{entries:?} {at}");
+                assert!(kind <= OutcomeKind::Hold, "{} {at}", told(entries));
                 assert!(!pause_open || kind == OutcomeKind::PauseAndCall);
                 erased.push(said(700, confirm("b")));
                 let kind = run(&ground, &erased).outcome(&now).kind();
                 let earned = entries[at + 1..].iter().filter(|e| earns(e)).count();
-                assert!(kind <= OutcomeKind::Hold || earned >= least, "{entries:?} {at}");
+                assert!(kind <= OutcomeKind::Hold || earned >= least, "{} {at}", told(entries));
             }
             // The acceptance, the confirmation and the choice of the step, and every session.
             for entry in before.iter().chain(entries) {
                 let mut struck = entries.to_vec();
                 struck.push(said(701, strike(entry.id)));
                 let kind = run(&ground, &struck).outcome(&now).kind();
-                assert!(kind <= base.max(OutcomeKind::Hold), "{entries:?}");
+                assert!(kind <= base.max(OutcomeKind::Hold), "{}", told(entries));
             }
         });
     }
@@ -331,7 +335,7 @@ fn an_accepted_step_back_is_not_followed_by_another_without_practice() {
                     .unwrap();
                 for days in [0, 1, 7, 100] {
                     let outcome = fold.outcome(&ms(now.millis() - START + days * DAY));
-                    assert_ne!(outcome.kind(), OutcomeKind::StepBack, "{entries:?}");
+                    assert_ne!(outcome.kind(), OutcomeKind::StepBack, "{}", told(entries));
                 }
             }
         });

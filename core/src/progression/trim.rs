@@ -10,7 +10,7 @@ use crate::programme::rule::UpCriterion;
 impl Fold {
     /// Drops what no evaluation in order can need, so that a snapshot stays small. After it, an entry
     /// that reaches back (a correction, a strike, a session told very late, a new programme) is refused
-    /// with [`FoldError::NeedsHistory`].
+    /// with [`super::FoldError::NeedsHistory`].
     pub fn trim(&mut self) {
         self.kept.log = None;
         let days = self

@@ -3,7 +3,7 @@
 //! numbered sentences of the rule one by one. It is slow on purpose; nothing here is meant for a phone.
 //!
 //! Read [`reading`] first (what stands), then [`ladder`] (which step), [`facts`] (which sessions),
-//! [`criteria`] (what is met), [`signs`], and [`outcome`]. It shares the entry, programme and outcome
+//! [`criteria`] (what is met), [`signs`], and [`mod@outcome`]. It shares the entry, programme and outcome
 //! *types* with the engine and none of its code.
 
 pub mod criteria;

@@ -254,3 +254,8 @@ pub fn folded(entries: &[Entry]) -> Fold {
     }
     fold
 }
+
+/// Entries as JSON lines, for a failing test to show.
+pub fn told(entries: &[Entry]) -> String {
+    entries.iter().map(|entry| serde_json::to_string(entry).unwrap() + "\n").collect()
+}

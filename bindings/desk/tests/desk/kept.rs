@@ -60,7 +60,7 @@ fn a_diary_is_kept_by_commands_alone() {
         .say("03T20:00", &session(&["--minutes", "6", "--peak", "2", "--worry", "rather-not-say"]));
     let hold = diary.say("03T20:01", &["suggest"]);
     assert!(hold.contains("Stay with what you use now."));
-    assert!(hold.contains("(6 more days)"));
+    assert!(hold.contains("6 more days on this step"), "{hold}");
 
     // A correction: it was size 2. Then the wrong one is taken back.
     let entries: Value =

@@ -6,14 +6,13 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::id::{EntryId, SignKey};
+use super::id::{EntryId, SignKey, SignNoted};
 use super::session::Session;
 use crate::moment::Stamp;
 use crate::programme::values::{Count, Line, Passage, ProgrammeId, Rating, Revision, StepId};
-use crate::safety::{Sign, Tier};
 
 /// What an entry tells.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
 pub enum Content {
     /// A session of a practice.
@@ -193,16 +192,6 @@ impl Content {
     }
 }
 
-/// A sign with the tier that was in force when it was noted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-pub struct SignNoted {
-    /// Which.
-    pub sign: Sign,
-    /// Its tier then.
-    pub tier: Tier,
-}
-
 /// Why another step is used.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -301,7 +290,7 @@ impl JsonSchema for Goal {
 }
 
 /// How the app behaves.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Settings {
     /// Language of the screens, a BCP 47 tag; absent: the device's.

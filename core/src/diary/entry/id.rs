@@ -1,4 +1,4 @@
-//! Identities inside a diary.
+//! Identities inside a diary, and how a sign is noted in it.
 
 use std::borrow::Cow;
 use std::fmt;
@@ -9,7 +9,7 @@ use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
 use crate::programme::values::ValueError;
-use crate::safety::Sign;
+use crate::safety::{Sign, Tier};
 
 /// 128 random bits, written as 32 hexadecimal digits.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -62,13 +62,21 @@ impl JsonSchema for EntryId {
 }
 
 /// The identity of a sign: the entry that first noted it, and which sign it is (S1).
-#[derive(
-    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema,
-)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SignKey {
     /// The entry that first noted it (the corrected entry, where a correction brought it in).
     pub entry: EntryId,
     /// Which sign.
     pub sign: Sign,
+}
+
+/// A sign with the tier that was in force when it was noted.
+#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SignNoted {
+    /// Which.
+    pub sign: Sign,
+    /// Its tier then.
+    pub tier: Tier,
 }

@@ -12,22 +12,36 @@ mod session;
 mod tests;
 
 pub use content::{
-    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, SignNoted,
-    Why,
+    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, Why,
 };
-pub use id::{EntryId, SignKey};
+pub use id::{EntryId, SignKey, SignNoted};
 pub use session::{Answer, Ended, Ratings, Reason, Session, UsedPart};
+
+use std::fmt;
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::moment::{Stamp, Uptime};
 
+/// What a person tells is hers: it reaches no log through a debug print, in no build.
+macro_rules! opaque {
+    ($($name:ident),+) => {$(
+        impl fmt::Debug for $name {
+            fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str(concat!(stringify!($name), "(..)"))
+            }
+        }
+    )+};
+}
+
+opaque!(Entry, Content, Session, UsedPart, Ended, Answer, Ratings, SignNoted, SignKey, Settings);
+
 /// The place of an entry in the journal, counted from 1. Never a clock (rule sentence T1).
 pub type Place = u64;
 
 /// One line of the diary.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Entry {
     /// Its identity, independent of its place. It is the id of the request that wrote it, so that asking

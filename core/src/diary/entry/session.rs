@@ -3,11 +3,11 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::content::SignNoted;
+use super::id::SignNoted;
 use crate::programme::values::{Passage, Position, Practice, Rating, RatingKind, Size};
 
 /// One occasion of one practice.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Session {
     /// Kind of practice.
@@ -44,7 +44,7 @@ impl Session {
 }
 
 /// A size and the time it was practised with.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct UsedPart {
     /// Widest diameter of the trainer used, in tenths of a millimetre; absent where none is used.
@@ -56,7 +56,7 @@ pub struct UsedPart {
 }
 
 /// How a session ended.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Ended {
     /// As planned.
@@ -95,7 +95,7 @@ pub enum Reason {
 }
 
 /// What was answered where a rating was asked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Answer {
     /// A rating.
@@ -105,7 +105,7 @@ pub enum Answer {
 }
 
 /// The answers of one session; absent where not asked or not yet answered.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Ratings {
     /// Highest discomfort during the session.

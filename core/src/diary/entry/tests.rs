@@ -135,3 +135,14 @@ fn unknown_fields_unknown_kinds_and_doubled_keys_are_refused() {
         assert!(serde_json::from_str::<Entry>(&bad).is_err(), "{bad}");
     }
 }
+
+#[test]
+fn debug_text_tells_nothing() {
+    for what in every_kind() {
+        let shown = format!("{:?}", (&what, entry(what.clone()), what.signs()));
+        assert!(shown.starts_with("(Content(..), Entry(..), ["), "{shown}");
+        for told in ["invented", "Spotting", "spotting", "145", "Fever", "swim", "two"] {
+            assert!(!shown.contains(told), "{shown}");
+        }
+    }
+}
