@@ -381,3 +381,20 @@ fn reading_never_waits_for_a_full_disk_but_no_suggestion_is_made_without_the_mar
     home.ask(Request::Today);
     assert_eq!(home.json(Request::Suggestion)["outcome"], "hold");
 }
+
+#[test]
+fn the_snapshot_does_not_grow_with_the_diary() {
+    let mut home = Home::with_plan(START);
+    let mut sizes = Vec::new();
+    for _ in 0..2 {
+        for _ in 0..2048 {
+            home.pass(8);
+            home.tell(Told::Session(session(140, 8, Some(2))));
+        }
+        home.companion.save().unwrap();
+        let path = Path::new(FOLDER).join("snapshot");
+        sizes.push(home.disk.content(&path).unwrap().len());
+    }
+    assert!(sizes[0] < 64 * 1024, "{sizes:?}");
+    assert!(sizes[1] < sizes[0] + 4096, "{sizes:?}");
+}

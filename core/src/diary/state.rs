@@ -219,11 +219,13 @@ impl State {
         (issued_at >= oldest_known && issued_at <= self.count).then_some(false)
     }
 
-    /// The snapshot's content.
+    /// The snapshot's content. It keeps only what no later entry in order can do without, so that it
+    /// stays small; what reaches back further needs the journal from then on.
     ///
     /// # Errors
     /// Only if the encoding itself fails.
-    pub fn encode(&self) -> Result<Vec<u8>, postcard::Error> {
+    pub fn encode(&mut self) -> Result<Vec<u8>, postcard::Error> {
+        self.rule.trim();
         postcard::to_stdvec(self)
     }
 
