@@ -83,8 +83,9 @@ fn diary(entries: usize, life: Life) -> Vec<Entry> {
                     _ => {}
                 }
                 let late = random(15) == 0;
-                let written = if late { at(2 + session / 3, 7) } else { when };
-                let entry = diary.write(written, when, one.what());
+                let happened = if late { at((session / 3 - 1).max(1), 7) } else { when };
+                let written = when;
+                let entry = diary.write(written, happened, one.what());
                 match random(40) {
                     0 => {
                         one.peak = Some(3);
@@ -151,16 +152,12 @@ fn main() {
         measure(&format!("{name}: outcome at 11,000"), 5_000, || {
             black_box(fold.outcome(black_box(&now)));
         });
-        let half = diary(5_500, life);
-        let short = measure(&format!("{name}: replay of 5,500"), 30, || {
-            black_box(replay(&half, None).unwrap());
-        });
-        let long = measure(&format!("{name}: replay of 11,000"), 30, || {
-            black_box(replay(&entries, None).unwrap());
-        });
-        println!(
-            "{name}: twice the entries take {:.2} times as long",
-            long.as_secs_f64() / short.as_secs_f64()
-        );
+        for size in [2_750, 5_500, 11_000, 22_000, 44_000] {
+            let entries = diary(size, life);
+            let took = measure(&format!("{name}: replay of {size}"), 30, || {
+                black_box(replay(&entries, None).unwrap());
+            });
+            println!("    {:.0} ns an entry", took.as_secs_f64() * 1e9 / size as f64);
+        }
     }
 }
