@@ -601,6 +601,40 @@ fn criterion_steps_back_counts_changes_to_an_earlier_step() {
 }
 
 #[test]
+fn criterion_days_on_step_table_of_truth() {
+    let rule = up(vec![json!({"criterion": "days_on_step", "days": 3}), comfort(1)]);
+    // The day asked on, a day off in between, an unconfirmed clock, and the verdict.
+    for (day, off, doubt, expected) in [
+        (2, false, false, Unmet),
+        (3, false, false, Met),
+        (3, true, false, Unmet),
+        (4, true, false, Met),
+        (2, false, true, Unknown),
+        (4, false, true, Unknown),
+    ] {
+        let mut diary = on_b(&with(rule.clone()));
+        diary.sit(at(1, 9), sit(180, Some(1)));
+        if off {
+            let day = at(2, 0).day();
+            diary.say(at(1, 10), Content::TimeOff { from: day, to: day });
+        }
+        if doubt {
+            diary.say(at(1, 11), jumped());
+        }
+        let found = verdict(&diary, day, Part::StepUp);
+        assert_eq!(found, expected, "day {day}, off {off}, doubt {doubt}");
+    }
+    // Choosing another step begins the count anew; naming the same one again does not.
+    let mut diary = on_b(&with(rule));
+    diary.say(at(2, 9), to_step("b"));
+    assert_eq!(verdict(&diary, 3, Part::StepUp), Met);
+    diary.say(at(3, 9), to_step("a"));
+    diary.say(at(3, 10), to_step("b"));
+    assert_eq!(verdict(&diary, 5, Part::StepUp), Unmet);
+    assert_eq!(verdict(&diary, 6, Part::StepUp), Met);
+}
+
+#[test]
 fn criterion_sign_free_days_counts_from_report_and_clearing() {
     let rule = up(vec![json!({"criterion": "sign_free_days", "days": 5}), comfort(1)]);
     let mut diary = on_b(&with(rule));
