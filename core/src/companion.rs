@@ -117,7 +117,7 @@ impl Companion {
         };
         let mut companion = Self::assemble(ports, opened, rebuilt, language);
         companion.unsaved = unsaved;
-        companion.mark_missing();
+        companion.mark_missing()?;
         companion.observe(moment, true);
         // What cannot be written now is tried again at every request; reading must not wait for it.
         let _tried_again = companion.write_marks(moment);
@@ -245,6 +245,10 @@ impl Companion {
     /// # Errors
     /// [`Trouble`]; no entry is in danger.
     pub fn save(&mut self) -> Result<(), Trouble> {
+        // A snapshot behind a hole would hide it from the next opening before its mark stands.
+        if !self.pending.is_empty() {
+            return Ok(());
+        }
         let bytes = self.state.encode().map_err(|_| Trouble::TryAgain)?;
         if let Some(last) = self.store.last() {
             self.store.save_snapshot(last, &bytes)?;
@@ -255,8 +259,12 @@ impl Companion {
 
     fn show(&self, now: &Stamp, make: impl FnOnce(&Scene<'_>) -> Screen) -> Screen {
         let assessment = self.state.rule().assess(now);
+        let waiting = self.pending.iter().map(|mark| match mark {
+            Content::MissingMark { entries, .. } => u64::from(entries.get()),
+            _ => 0,
+        });
         let store = StoreNote {
-            missing: count(self.findings.missing.iter()),
+            missing: self.state.missing() + waiting.sum::<u64>(),
             read_only: !self.store.is_writable(),
         };
         make(&Scene {
@@ -372,12 +380,30 @@ impl Companion {
         Ok(())
     }
 
-    /// Entries newly found missing leave a mark, once.
-    fn mark_missing(&mut self) {
-        let new = count(self.findings.missing.iter().filter(|hole| hole.new));
-        if let Ok(entries) = Count::new(new.min(u64::from(Count::MOST))) {
-            self.pending.push(Content::MissingMark { entries });
+    /// Entries found missing leave a mark, one for each hole and once. A hole that an earlier opening
+    /// found may still be without: that opening may have been cut short.
+    fn mark_missing(&mut self) -> Result<(), Trouble> {
+        if self.findings.missing.is_empty() {
+            return Ok(());
         }
+        let mut written: Vec<(Seq, Stamp)> = Vec::new();
+        let mut marked: Vec<(Count, Option<Stamp>)> = Vec::new();
+        self.store.read_from(Seq::FIRST, |seq, bytes| {
+            let Ok(entry) = read(bytes) else { return };
+            written.push((seq, entry.written));
+            if let Content::MissingMark { entries, after, .. } = entry.what {
+                marked.push((entries, after));
+            }
+        })?;
+        for hole in &self.findings.missing {
+            let after = written.iter().rev().find(|(seq, _)| *seq < hole.from).map(|seen| seen.1);
+            let before = written.iter().find(|(seq, _)| *seq > hole.through).map(|seen| seen.1);
+            let Ok(entries) = Count::new(held(hole).min(u64::from(Count::MOST))) else { continue };
+            if !marked.contains(&(entries, after)) {
+                self.pending.push(Content::MissingMark { entries, after, before });
+            }
+        }
+        Ok(())
     }
 
     /// Looks at the clock (rule sentence T3); what cannot be trusted leaves a mark.
@@ -401,9 +427,9 @@ impl Companion {
     }
 }
 
-/// How many entries these holes held.
-fn count<'a>(holes: impl Iterator<Item = &'a Missing>) -> u64 {
-    holes.map(|hole| hole.through.get().saturating_sub(hole.from.get()) + 1).sum()
+/// How many entries a hole held.
+fn held(hole: &Missing) -> u64 {
+    hole.through.get().saturating_sub(hole.from.get()) + 1
 }
 
 fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {

@@ -398,3 +398,55 @@ fn the_snapshot_does_not_grow_with_the_diary() {
     assert!(sizes[0] < 64 * 1024, "{sizes:?}");
     assert!(sizes[1] < sizes[0] + 4096, "{sizes:?}");
 }
+
+/// A byte in one of the later entries is flipped behind everybody's back.
+fn spoil_one_entry(disk: &frond_core::ports::sim::SimDisk) {
+    let path = Path::new(FOLDER).join("journal");
+    let mut bytes = disk.content(&path).unwrap();
+    let end = bytes.iter().rposition(|byte| *byte != 0).unwrap();
+    // Well inside the sealed part of a sector; a session takes one or two.
+    let sector = (end / 512 - 9) * 512;
+    bytes[sector + 200] ^= 1;
+    disk.tamper(&path, bytes);
+}
+
+#[test]
+fn a_hole_is_said_with_its_days_and_holds_back_until_a_talk_even_if_an_opening_was_cut_short() {
+    let mut home = Home::with_plan(START);
+    for _ in 0..20 {
+        home.pass(DAY);
+        home.tell(Told::Session(session(140, 8, Some(2))));
+    }
+    assert_eq!(home.json(Request::Suggestion)["outcome"], "step_up");
+    let disk = home.disk.after_kill();
+    spoil_one_entry(&disk);
+    // The first opening repairs the files and is killed before the companion can write its mark.
+    let opened = frond_core::diary::store::Store::open(
+        std::sync::Arc::new(disk.clone()),
+        Path::new(FOLDER),
+        &keeper(),
+        std::sync::Arc::new(frond_core::ports::sim::SeededRandom::new(5)),
+    );
+    let findings = opened.unwrap().findings;
+    assert!(findings.newly_missing() && !findings.kept_aside.is_empty());
+    let moment = home.moment;
+    for again in 0..3 {
+        let companion =
+            Companion::open(&ports(&disk, 6 + again), Path::new(FOLDER), &keeper(), "en", &moment);
+        let mut home = Home { disk: disk.clone(), companion: companion.ok().unwrap(), moment };
+        let marks = kinds(&home).iter().filter(|kind| *kind == "missing_mark").count();
+        assert_eq!(marks, 1, "opening {again}");
+        let entries = home.json(Request::Entries).to_string();
+        assert!(entries.contains("One entry is missing between"), "{entries}");
+        let today = home.json(Request::Today)["notices"].to_string();
+        assert!(today.contains("may be missing"), "{today}");
+        assert_eq!(home.json(Request::Suggestion)["outcome"], "hold");
+        if again == 2 {
+            let with = Line::new("Ines Abara").unwrap();
+            home.tell(Told::Spoke { with, signs: vec![], closes_pause: false });
+            assert_eq!(home.json(Request::Suggestion)["outcome"], "step_up");
+            assert_eq!(home.json(Request::Today)["notices"], serde_json::json!([]));
+        }
+        home.companion.save().unwrap();
+    }
+}

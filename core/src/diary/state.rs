@@ -10,7 +10,7 @@ use crate::moment::{Stamp, Uptime};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 1;
+const VERSION: u16 = 2;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -30,6 +30,7 @@ pub struct State {
     shown: Option<Shown>,
     last: Option<Last>,
     questions: u32,
+    missing: u64,
 }
 
 /// The suggestion last shown.
@@ -84,6 +85,7 @@ impl State {
             shown: None,
             last: None,
             questions: 0,
+            missing: 0,
         }
     }
 
@@ -156,8 +158,12 @@ impl State {
                 }
             }
             Content::Question { .. } => self.questions += 1,
-            // A talk with the clinician is when questions are asked.
-            Content::Clearing { .. } => self.questions = 0,
+            Content::MissingMark { entries, .. } => self.missing += u64::from(entries.get()),
+            // A talk with the clinician is when questions are asked and what is missing is told.
+            Content::Clearing { .. } => {
+                self.questions = 0;
+                self.missing = 0;
+            }
             _ => {}
         }
     }
@@ -201,6 +207,11 @@ impl State {
     #[must_use]
     pub fn last(&self) -> Option<Last> {
         self.last
+    }
+    /// Entries found missing since the last talk.
+    #[must_use]
+    pub fn missing(&self) -> u64 {
+        self.missing
     }
     /// Questions written down since the last talk.
     #[must_use]

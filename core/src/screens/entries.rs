@@ -4,8 +4,9 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, Session};
+use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, FeelsReady, Session};
 use crate::diary::resolve::Counted;
+use crate::moment::Stamp;
 use crate::words::Words;
 
 /// What was written.
@@ -95,7 +96,11 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
             words.text("entries-spoke", &[("with", with.as_str().into())])
         }
         Content::ScreeningAnswered { .. } => words.text("entries-screening", &[]),
-        Content::FeelsReady { .. } => words.text("entries-feels-ready", &[]),
+        Content::FeelsReady { answer: FeelsReady::Yes } => words.text("entries-ready", &[]),
+        Content::FeelsReady { answer: FeelsReady::NotYet } => words.text("entries-not-yet", &[]),
+        Content::FeelsReady { answer: FeelsReady::RatherNotSay } => {
+            words.text("entries-feels-ready", &[])
+        }
         Content::SuggestionShown { .. } => words.text("entries-suggestion", &[]),
         Content::SuggestionAnswered { chosen: Chosen::Try, .. } => {
             words.text("entries-chose-try", &[])
@@ -125,14 +130,38 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
         Content::Settings(_) => words.text("entries-settings", &[]),
         Content::TimeConfirmed {} => words.text("entries-time-confirmed", &[]),
         Content::ClockMark { .. } => words.text("entries-clock", &[]),
-        Content::MissingMark { entries } => {
-            words.text("entries-missing", &[("count", plain::whole(entries.get()))])
+        Content::MissingMark { entries, after, before } => {
+            tell_missing(words, entries.get(), after.as_ref(), before.as_ref())
         }
         Content::RestoredMark { .. } => words.text("entries-restored", &[]),
         Content::ErasedMark { .. } => words.text("entries-erased", &[]),
         // Resolved into what they change; never listed on their own.
         Content::Correction { content, .. } => tell(words, content),
         Content::Strike { .. } => words.text("entries-struck", &[]),
+    }
+}
+
+/// How many entries are missing, and between which days.
+fn tell_missing(
+    words: &Words,
+    entries: u16,
+    after: Option<&Stamp>,
+    before: Option<&Stamp>,
+) -> String {
+    let count = plain::whole(entries);
+    let day = |stamp: &Stamp| plain::date(words, stamp.day()).into();
+    match (after, before) {
+        (Some(after), Some(before)) => words.text(
+            "entries-missing-between",
+            &[("count", count), ("after", day(after)), ("before", day(before))],
+        ),
+        (Some(after), None) => {
+            words.text("entries-missing-after", &[("count", count), ("after", day(after))])
+        }
+        (None, Some(before)) => {
+            words.text("entries-missing-before", &[("count", count), ("before", day(before))])
+        }
+        (None, None) => words.text("entries-missing", &[("count", count)]),
     }
 }
 

@@ -61,7 +61,7 @@ pub struct Scene<'a> {
 /// What the person must know about the diary's files.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct StoreNote {
-    /// How many entries are known to be missing.
+    /// How many entries were found missing since the last talk with the clinician.
     pub missing: u64,
     /// Nothing can be written just now.
     pub read_only: bool,

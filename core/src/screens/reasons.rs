@@ -70,12 +70,12 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
     }
 }
 
-/// Whether what a criterion looked at are sessions. An answer, or a change of step, is told by the
-/// criterion itself.
+/// Whether what a criterion looked at are sessions. A sign, an answer, or a change of step, is told by
+/// the criterion itself.
 fn names_sessions(criterion: Criterion) -> bool {
     !matches!(
         criterion,
-        Criterion::Up(UpCriterion::FeelsReady {})
+        Criterion::Up(UpCriterion::FeelsReady {} | UpCriterion::SignFreeDays { .. })
             | Criterion::Pause(PauseCriterion::StepsBack { .. })
     )
 }

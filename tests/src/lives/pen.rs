@@ -339,7 +339,9 @@ impl Pen {
             0 | 1 => Content::ClockMark {
                 change: dice.pick(&[ClockChange::Jumped, ClockChange::LongAway]),
             },
-            2 => Content::MissingMark { entries: Count::new(1).unwrap() },
+            2 => {
+                Content::MissingMark { entries: Count::new(1).unwrap(), after: None, before: None }
+            }
             3 => Content::RestoredMark { up_to: self.entries.len() as u64 },
             _ => {
                 let before = span(dice);

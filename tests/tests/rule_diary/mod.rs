@@ -179,7 +179,7 @@ pub fn jumped() -> Content {
     Content::ClockMark { change: ClockChange::Jumped }
 }
 pub fn missing() -> Content {
-    Content::MissingMark { entries: Count::new(1).unwrap() }
+    Content::MissingMark { entries: Count::new(1).unwrap(), after: None, before: None }
 }
 pub fn screened() -> Content {
     Content::ScreeningAnswered {

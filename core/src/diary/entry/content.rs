@@ -151,6 +151,12 @@ pub enum Content {
     MissingMark {
         /// How many are known to be missing.
         entries: Count,
+        /// When the last entry before them was written, where there is one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        after: Option<Stamp>,
+        /// When the first entry behind them was written, where there is one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        before: Option<Stamp>,
     },
     /// Machine mark: this diary was restored from a backup.
     RestoredMark {

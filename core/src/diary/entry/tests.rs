@@ -84,7 +84,7 @@ fn every_kind() -> Vec<Content> {
         Content::Settings(Settings { language: Some(line("en")), numbers_open: true }),
         Content::TimeConfirmed {},
         Content::ClockMark { change: ClockChange::LongAway },
-        Content::MissingMark { entries: Count::new(3).unwrap() },
+        Content::MissingMark { entries: Count::new(3).unwrap(), after: Some(stamp), before: None },
         Content::RestoredMark { up_to: 41 },
         Content::ErasedMark { latest: stamp, caution_open: true, pause_open: false },
     ]

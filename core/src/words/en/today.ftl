@@ -51,7 +51,9 @@ entries-programme = Plan accepted, revision { $revision }
 entries-signs = Noted: { $signs }
 entries-spoke = Spoke with { $with }
 entries-screening = Questions about how you are, answered
-entries-feels-ready = Answered whether to try the next step
+entries-feels-ready = Asked whether to try the next step: rather not say
+entries-ready = Would like to try the next step
+entries-not-yet = Not yet the next step
 entries-suggestion = Looked at what the plan says
 entries-chose-try = Chose to try it
 entries-chose-stay = Chose to stay
@@ -67,6 +69,18 @@ entries-clock = The clock may have been wrong
 entries-missing = { $count ->
         [one] One entry is missing here
        *[other] { $count } entries are missing here
+    }
+entries-missing-between = { $count ->
+        [one] One entry is missing between { $after } and { $before }
+       *[other] { $count } entries are missing between { $after } and { $before }
+    }
+entries-missing-after = { $count ->
+        [one] One entry is missing after { $after }
+       *[other] { $count } entries are missing after { $after }
+    }
+entries-missing-before = { $count ->
+        [one] One entry is missing before { $before }
+       *[other] { $count } entries are missing before { $before }
     }
 entries-restored = Restored from a copy
 entries-erased = Erased
