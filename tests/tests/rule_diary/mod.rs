@@ -1,6 +1,8 @@
 //! Invented diaries for the checks of the rule engine. No real person's data.
 #![allow(dead_code, reason = "each test program uses its own part")]
 
+pub mod short;
+
 use std::sync::Arc;
 
 use chrono::FixedOffset;
