@@ -1,12 +1,11 @@
-//! Outcome (O), signs, clearings, erasing and revisions (S), and what the person decides (D): one test for each numbered sentence of the rule
-//! (core/src/progression/RULE.md), named after it. All diaries are invented.
+//! Outcome (O), signs, clearings, erasing and revisions (S), and what the person decides (D): one test for
+//! each numbered sentence of the rule (core/src/progression/RULE.md), named after it. All diaries are
+//! invented.
 
 mod rule_diary;
 
 use frond_core::diary::entry::{Content, EntryId};
-use frond_core::progression::{
-    Bar, Basis, Fold, FoldError, Missing, Outcome, OutcomeKind, Part, Verdict,
-};
+use frond_core::progression::{Bar, Basis, Fold, FoldError, Missing, Outcome, OutcomeKind, Part};
 use frond_core::safety::{Sign, Tier};
 use rule_diary::short::*;
 use rule_diary::*;
