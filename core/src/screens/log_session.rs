@@ -24,6 +24,8 @@ pub struct LogSessionScreen {
     pub size_label: String,
     /// Sizes of the plan, smallest first, and that another size can be written in.
     pub sizes: Vec<SizeChoice>,
+    /// Asked before a size that the plan does not have is taken: a label is easily typed for a size.
+    pub size_other: String,
     /// "In which position?"
     pub position_label: String,
     /// Positions.
@@ -109,6 +111,7 @@ impl LogSessionScreen {
             practice_label: words.text("log-practice", &[]),
             practices: practices(scene),
             size_label: words.text("log-size", &[]),
+            size_other: words.text("log-size-other", &[]),
             sizes: sizes(scene),
             position_label: words.text("log-position", &[]),
             positions: positions(scene),

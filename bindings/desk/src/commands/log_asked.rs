@@ -3,12 +3,12 @@
 
 use frond_core::companion::{Request, SessionTold};
 use frond_core::diary::entry::{Answer, Ended, Ratings, UsedPart};
-use frond_core::programme::values::{Passage, Practice, Rating, RatingKind};
+use frond_core::programme::values::{Passage, Practice, Rating, RatingKind, Size};
 use frond_core::safety::{AnythingNew, Sign};
 use frond_core::screens::{LogSessionScreen, RatingQuestion, Screen};
 
 use crate::args;
-use crate::ask::{choose, until};
+use crate::ask::{choose, until, yes};
 use crate::failure::Failure;
 use crate::place::Place;
 use crate::print::Page;
@@ -64,17 +64,24 @@ fn pick<'a, T>(
     choices.get(index).ok_or_else(|| Failure::input("There was no answer. Nothing was written."))
 }
 
-/// One of the plan's sizes, or another in millimetres.
-fn size(form: &LogSessionScreen) -> Result<frond_core::programme::values::Size, Failure> {
+/// One of the plan's sizes, or another in millimetres. Labels are often numbers too, so a size that the
+/// plan does not have is asked about again.
+fn size(form: &LogSessionScreen) -> Result<Size, Failure> {
     let mut page = Page::new();
     page.gap().paragraph(&form.size_label);
     for choice in &form.sizes {
         page.point(&choice.label);
     }
     page.show();
-    until("mm:", "Type millimetres, such as 15 or 16.5.", |typed| {
-        args::size(typed.trim_end_matches("mm").trim_end()).ok()
-    })
+    loop {
+        let typed = until("mm:", "Type millimetres, such as 15 or 16.5.", |typed| {
+            args::size(typed.trim_end_matches("mm").trim_end()).ok()
+        })?;
+        let known = form.sizes.iter().any(|choice| choice.widest_diameter_tenths_mm == typed);
+        if known || yes(&format!("{typed}: {}", form.size_other))? {
+            return Ok(typed);
+        }
+    }
 }
 
 fn rating(question: &RatingQuestion) -> Result<Answer, Failure> {

@@ -3,6 +3,7 @@
 log-title = Log a session
 log-practice = What did you do?
 log-size = Which size did you use? Look at the trainer, not at the plan.
+log-size-other = Your plan has no such size. Is this what the trainer you used really measures across?
 log-position = In which position?
 log-minutes = For how many minutes, pauses left out?
 log-ended = How did it end?
