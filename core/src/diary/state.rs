@@ -10,7 +10,7 @@ use crate::moment::{Stamp, Uptime};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 2;
+const VERSION: u16 = 3;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -29,7 +29,6 @@ pub struct State {
     look_forward: Option<String>,
     shown: Option<Shown>,
     last: Option<Last>,
-    questions: u32,
     missing: u64,
 }
 
@@ -84,7 +83,6 @@ impl State {
             look_forward: None,
             shown: None,
             last: None,
-            questions: 0,
             missing: 0,
         }
     }
@@ -157,13 +155,9 @@ impl State {
                     last.chosen = Some(*chosen);
                 }
             }
-            Content::Question { .. } => self.questions += 1,
             Content::MissingMark { entries, .. } => self.missing += u64::from(entries.get()),
-            // A talk with the clinician is when questions are asked and what is missing is told.
-            Content::Clearing { .. } => {
-                self.questions = 0;
-                self.missing = 0;
-            }
+            // A talk with the clinician is when what is missing is told.
+            Content::Clearing { .. } => self.missing = 0,
             _ => {}
         }
     }
@@ -212,11 +206,6 @@ impl State {
     #[must_use]
     pub fn missing(&self) -> u64 {
         self.missing
-    }
-    /// Questions written down since the last talk.
-    #[must_use]
-    pub fn questions(&self) -> u32 {
-        self.questions
     }
 
     /// Whether an entry of this id was written: `None` where only the journal can tell.

@@ -4,9 +4,9 @@ use chrono::{Datelike, NaiveDate};
 
 use super::fold::Fold;
 use super::lens::Lens;
-use super::line::{Rung, Seen, day_of};
+use super::line::{Seen, day_of};
 use super::outcome::{ClockDoubt, OpenSign, Pause};
-use crate::diary::entry::{EntryId, Place};
+use crate::diary::entry::EntryId;
 use crate::moment::Stamp;
 use crate::programme::plan::{Programme, Step};
 use crate::programme::values::{Position, Practice, Rating, RatingKind, Size};
@@ -72,18 +72,6 @@ impl Fold {
         self.plan.as_deref()
     }
 
-    /// The exact text of the programme in force.
-    #[must_use]
-    pub fn programme_text(&self) -> Option<&str> {
-        self.kept.course.text.as_deref()
-    }
-
-    /// Place of the entry that accepted the programme in force.
-    #[must_use]
-    pub fn accepted_at(&self) -> Option<Place> {
-        self.plan.as_ref().map(|_| self.kept.course.accepted)
-    }
-
     /// The step in use (F1).
     #[must_use]
     pub fn step(&self) -> Option<&Step> {
@@ -95,12 +83,6 @@ impl Fold {
     #[must_use]
     pub fn step_index(&self) -> Option<usize> {
         self.kept.course.step.as_ref().map(|step| step.index)
-    }
-
-    /// When the step in use began.
-    #[must_use]
-    pub fn step_began(&self) -> Option<Stamp> {
-        self.kept.course.step.as_ref().map(|step| step.at)
     }
 
     /// Whether the step in use is confirmed (S4); true where there is none.
@@ -144,18 +126,6 @@ impl Fold {
         self.kept.course.stays()
     }
 
-    /// Whether entries are missing and no clearing was written since.
-    #[must_use]
-    pub fn entries_missing(&self) -> bool {
-        self.kept.missing_mark > self.kept.course.last_clearing()
-    }
-
-    /// Whether a restore waits for the step to be confirmed.
-    #[must_use]
-    pub fn restore_unconfirmed(&self) -> bool {
-        self.kept.restored_mark > self.kept.course.confirmed
-    }
-
     /// The latest sessions of a practice in the order they happened, oldest first: all of them, or at
     /// least the last fifty once trimmed.
     pub fn occasions(&self, practice: &Practice) -> impl DoubleEndedIterator<Item = Occasion> + '_ {
@@ -170,29 +140,12 @@ impl Fold {
         known.find(|seen| seen.id == entry.0).and_then(Occasion::of)
     }
 
-    /// Every practice that was ever practised.
-    pub fn practices_done(&self) -> impl Iterator<Item = &Practice> {
-        self.kept.lines.iter().filter(|line| !line.seen.is_empty()).map(|line| &line.practice)
-    }
-
     /// How many sessions of a practice happened on the day of `now`.
     #[must_use]
     pub fn sessions_today(&self, practice: &Practice, now: &Stamp) -> usize {
         let today = day_of(now);
         let seen = self.kept.line(practice).map(|line| line.seen.as_slice());
         seen.unwrap_or_default().iter().filter(|seen| seen.day == today).count()
-    }
-
-    /// Whether the sessions that count so far leave the latest one below the step in use (F4).
-    #[must_use]
-    pub fn smaller_last(&self) -> bool {
-        let Some(current) = &self.kept.course.step else { return false };
-        let rung = self.plan.as_deref().and_then(|plan| Rung::new(plan, current.index));
-        let last = self.step_line().and_then(|line| line.seen.last());
-        match (rung, last) {
-            (Some(rung), Some(last)) => last.key > current.began && rung.below(last),
-            _ => false,
-        }
     }
 
     /// Days off, in order, spans that touch made one.

@@ -1,29 +1,27 @@
-//! Chance that can be repeated: SplitMix64, a few lines, so that a seed printed today replays tomorrow
-//! whatever the libraries do.
+//! Chance that can be repeated, so that a seed printed today replays tomorrow: the simulated disk's
+//! generator, with the ways of choosing that invented lives need.
+
+use frond_core::ports::sim::SplitMix;
 
 /// A repeatable source of choices.
 #[derive(Clone, Debug)]
-pub struct Dice(u64);
+pub struct Dice(SplitMix);
 
 impl Dice {
     /// The choices of a seed.
     #[must_use]
     pub fn new(seed: u64) -> Self {
-        Self(seed)
+        Self(SplitMix::new(seed))
     }
 
     /// The next 64 bits.
     pub fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
+        self.0.next_u64()
     }
 
     /// A number from 0 up to, not including, `end`.
     pub fn below(&mut self, end: u64) -> u64 {
-        self.bits() % end.max(1)
+        self.0.below(end.max(1))
     }
 
     /// A number from `least` to `most`.
