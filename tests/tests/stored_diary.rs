@@ -20,7 +20,7 @@ fn entry(n: u64) -> Vec<u8> {
 }
 
 #[test]
-fn format_1_opens_and_is_not_changed_by_opening() {
+fn format_1_opens_and_only_its_keys_are_changed_by_opening() {
     let base = tempfile::tempdir().unwrap();
     for name in FILES {
         std::fs::copy(fixture().join(name), base.path().join(name)).unwrap();
@@ -55,7 +55,15 @@ fn format_1_opens_and_is_not_changed_by_opening() {
     assert_eq!(missing, [mark]);
     for name in FILES {
         let now = std::fs::read(base.path().join(name)).unwrap();
-        assert_eq!(now, std::fs::read(fixture().join(name)).unwrap(), "{name} was changed");
+        let then = std::fs::read(fixture().join(name)).unwrap();
+        if name == "keys" {
+            // It was made before there were cards, and was given one; the wraps stay as they are.
+            assert_eq!(now.len(), then.len());
+            assert_eq!(now[8..115], then[8..115], "the wraps were changed");
+            assert_ne!(now, then, "no card was given");
+        } else {
+            assert_eq!(now, then, "{name} was changed");
+        }
     }
 
     // And it takes entries.

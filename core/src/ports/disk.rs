@@ -62,11 +62,26 @@ pub enum SyncFor {
     SealedContent,
     /// The name of a sealed file, before its saving is acknowledged.
     SealedName,
+    /// The names of the new keys and the new journal, before the file that says they are to be used.
+    StagedNames,
+    /// The name of the file that says so: from here on the old state never comes back.
+    Switched,
+    /// The zeros over keys that must open nothing any more, before these lose their name.
+    KeysShredded,
+    /// The new names, and the removal of what belonged to the old state, before the file that asks
+    /// for it goes.
+    SwitchCarriedOut,
+    /// The name of the folder for backups.
+    BackupFolder,
+    /// The content of a backup, before it takes its name.
+    BackupContent,
+    /// The name of a backup, before an older one goes.
+    BackupName,
 }
 
 impl SyncFor {
     /// Every purpose, for tests that leave out one after the other.
-    pub const ALL: [SyncFor; 14] = [
+    pub const ALL: [SyncFor; 21] = [
         SyncFor::FolderName,
         SyncFor::KeysContent,
         SyncFor::KeysName,
@@ -81,6 +96,13 @@ impl SyncFor {
         SyncFor::AsideName,
         SyncFor::SealedContent,
         SyncFor::SealedName,
+        SyncFor::StagedNames,
+        SyncFor::Switched,
+        SyncFor::KeysShredded,
+        SyncFor::SwitchCarriedOut,
+        SyncFor::BackupFolder,
+        SyncFor::BackupContent,
+        SyncFor::BackupName,
     ];
 }
 

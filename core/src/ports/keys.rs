@@ -89,8 +89,8 @@ pub enum KeeperError {
     Random(#[from] RandomError),
 }
 
-/// Wraps and unwraps a diary's data key. Called only when a diary is made or opened (later also at
-/// backup, erase and restore), never while the diary's lock is held.
+/// Wraps and unwraps a diary's data key. Called when a diary is made, opened, put under new keys,
+/// erased or restored, and at no other time; no lock inside the process is held meanwhile.
 pub trait KeyKeeper: fmt::Debug {
     /// Which sort it is.
     fn kind(&self) -> KeeperKind;
@@ -106,4 +106,13 @@ pub trait KeyKeeper: fmt::Debug {
     /// # Errors
     /// [`KeeperError`] when the secret is wrong, the bytes are garbled or the keeper refuses.
     fn unwrap(&self, wrap: &[u8]) -> Result<DataKey, KeeperError>;
+
+    /// Destroys whatever else this keeper still holds for this diary: from now on only this wrap has
+    /// to open. Called when the diary was put under new keys, perhaps more than once. A keeper that
+    /// holds nothing outside its wraps has nothing to do.
+    fn keep_only(&self, _wrap: &[u8]) {}
+
+    /// Destroys everything this keeper holds for this diary: it was erased. Perhaps called more than
+    /// once.
+    fn forget(&self) {}
 }

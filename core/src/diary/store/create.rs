@@ -1,7 +1,9 @@
 //! Making a new diary.
 
-use super::errors::CreateError;
+use super::card::Card;
+use super::errors::{CreateError, OpenError};
 use super::journal::{self, Journal, RewriteError};
+use super::keys_file::Keys;
 use super::open::{self, Opened};
 use super::seal::{Purpose, SealKey};
 use super::{Findings, LOCK, Store, aside, keys_file};
@@ -30,6 +32,11 @@ impl Store {
         if let Some(above) = open::above(folder) {
             disk.sync_folder(above, SyncFor::FolderName)?;
         }
+        open::finish_switch(disk.as_ref(), folder).map_err(|e| match e {
+            OpenError::InUse => CreateError::InUse,
+            OpenError::Disk(e) => e.into(),
+            _ => CreateError::AlreadyThere,
+        })?;
         if disk.list(folder)?.iter().any(|n| n == journal::NAME) {
             return Err(CreateError::AlreadyThere);
         }
@@ -47,7 +54,11 @@ impl Store {
             // are what a copy of the journal would need.
             aside::copy_aside(disk.as_ref(), folder, keys_file::NAME)?;
         }
-        keys_file::write(disk.as_ref(), folder, &[(keeper.kind().code(), wrap)])?;
+        let card = Card::new(random.as_ref())?;
+        let mut keys =
+            Keys { card: Some(card.sealed(&data_key, random.as_ref())?), ..Keys::default() };
+        keys.put(keeper.kind(), wrap);
+        keys_file::write(disk.as_ref(), folder, &keys)?;
         let wrapper = SealKey::derive(&data_key, Purpose::Journal);
         let journal = Journal::write_new(
             disk.as_ref(),
@@ -60,7 +71,7 @@ impl Store {
             RewriteError::Disk(e) => e.into(),
             RewriteError::Random => CreateError::Random(crate::ports::RandomError),
         })?;
-        let store = Store::assemble(disk, folder, random, &data_key, journal, lock, None);
+        let store = Store::assemble(disk, folder, random, &data_key, card, journal, lock, None);
         Ok(Opened { store, snapshot: None, tail: Vec::new(), findings: Findings::default() })
     }
 }

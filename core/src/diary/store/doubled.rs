@@ -1,4 +1,5 @@
-//! Small, precious content written twice: the journal's header and the wraps of the data key.
+//! Small, precious content written twice: the journal's header, the wraps of the data key, what a
+//! backup says about itself.
 //!
 //! Two copies, each a block of 4096 bytes with a checksum over all of it, so that any changed byte
 //! shows and the other copy serves. The checksum finds accidents; what must withstand intent is
@@ -11,6 +12,8 @@ use super::layout::{BLOCK, FORMAT, Take};
 pub(super) enum BlockKind {
     Journal,
     Keys,
+    /// What a backup says about itself.
+    Backup,
 }
 
 impl BlockKind {
@@ -18,6 +21,7 @@ impl BlockKind {
         match self {
             BlockKind::Journal => *b"FRJ\x1a",
             BlockKind::Keys => *b"FRK\x1a",
+            BlockKind::Backup => *b"FRB\x1a",
         }
     }
 }

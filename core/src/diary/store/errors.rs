@@ -152,3 +152,71 @@ impl From<DiskError> for ReadError {
         Self::Disk(error)
     }
 }
+
+/// Why a diary was not put under new keys, restored or ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum RenewError {
+    /// The diary is open for reading only, or an earlier write failed. Nothing was changed.
+    #[error("this cannot be done just now; open the diary again and try again")]
+    NotNow,
+    /// Another program has the folder. Nothing was changed.
+    #[error("another program is using this folder; close it and try again")]
+    InUse,
+    /// No room. Nothing was changed.
+    #[error("the disk is full and nothing was changed; free some space and try again")]
+    DiskFull,
+    /// A keeper did not do its part. Nothing was changed.
+    #[error(transparent)]
+    Keeper(#[from] KeeperError),
+    /// A keeper's wrap is too long to be stored. Nothing was changed.
+    #[error("the key keeper gave a key that is too long to store; update the app")]
+    WrapTooLong,
+    /// No random bytes. Nothing was changed.
+    #[error(transparent)]
+    Random(#[from] RandomError),
+    /// The file system failed before anything was changed.
+    #[error("the folder could not be written ({0}) and nothing was changed; try again")]
+    Disk(DiskError),
+    /// The file system failed on the way. Opening the diary finishes it, or finds the old one.
+    #[error("this was interrupted; open the diary again, which goes on with it")]
+    OpenAgain,
+}
+
+impl From<DiskError> for RenewError {
+    fn from(error: DiskError) -> Self {
+        match error {
+            DiskError::Full => Self::DiskFull,
+            DiskError::Locked => Self::InUse,
+            other => Self::Disk(other),
+        }
+    }
+}
+
+/// Why no backup was made. Earlier backups are still there, and no entry is in danger.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum BackupError {
+    /// The diary is open for reading only, or an earlier write failed.
+    #[error("no backup can be made just now; open the diary again and try again")]
+    NotNow,
+    /// Something in the diary does not verify.
+    #[error("the diary has to be opened again to be repaired before a backup is made")]
+    Damaged,
+    /// No room.
+    #[error("the disk is full; free some space for the backup")]
+    DiskFull,
+    /// No random bytes.
+    #[error(transparent)]
+    Random(#[from] RandomError),
+    /// The file system failed.
+    #[error("the backup could not be written ({0}); try again")]
+    Disk(DiskError),
+}
+
+impl From<DiskError> for BackupError {
+    fn from(error: DiskError) -> Self {
+        match error {
+            DiskError::Full => Self::DiskFull,
+            other => Self::Disk(other),
+        }
+    }
+}

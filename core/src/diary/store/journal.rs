@@ -107,15 +107,27 @@ impl Journal {
         result
     }
 
-    fn write_aside<'a>(
+    /// Writes a new journal under a name that means nothing yet, and syncs its content.
+    pub(super) fn write_aside<'a>(
         disk: &dyn Disk,
         new: &Path,
         wrapper: &SealKey,
         random: &dyn Random,
         content: impl Iterator<Item = (Seq, &'a Content)>,
     ) -> Result<Self, RewriteError> {
-        let (key, header_tag, copies) = header::new(wrapper, random)?;
         let file = create_afresh(disk, new)?;
+        Self::write_into(file, wrapper, random, content, SyncFor::JournalContent)
+    }
+
+    /// Writes a new journal into a file in which nothing stands yet, and syncs it.
+    pub(super) fn write_into<'a>(
+        file: Box<dyn DiskFile>,
+        wrapper: &SealKey,
+        random: &dyn Random,
+        content: impl Iterator<Item = (Seq, &'a Content)>,
+        why: SyncFor,
+    ) -> Result<Self, RewriteError> {
+        let (key, header_tag, copies) = header::new(wrapper, random)?;
         let mut pending = copies;
         let mut written = 0u64;
         let (mut last, mut tag) = (None, header_tag);
@@ -138,7 +150,7 @@ impl Journal {
         let room = room_for(end);
         pending.resize(usize::try_from(room.saturating_sub(written)).unwrap_or(0), 0);
         file.write_at(written, &pending)?;
-        file.sync_data(SyncFor::JournalContent)?;
+        file.sync_data(why)?;
         Ok(Self { file, key, header_tag, room, end, last, tag, places })
     }
 

@@ -51,6 +51,8 @@
 //! their own and may work on another thread meanwhile.
 
 mod aside;
+mod backup;
+mod card;
 mod create;
 mod doubled;
 mod errors;
@@ -60,21 +62,31 @@ mod header;
 mod journal;
 mod keys_file;
 mod layout;
+mod mark;
 mod open;
+mod part;
+mod renew;
 mod repair;
 mod scan;
 mod scrub;
 mod seal;
 mod sealed;
 mod snapshot;
+mod switch;
 
 #[cfg(test)]
 mod tests;
 
-pub use errors::{AppendError, CreateError, OpenError, ReadError, SaveError};
+pub use backup::{About, BACKUPS_KEPT, BackupRead, BackupSeen, LABEL_MOST, read_backup};
+pub use card::{Card, RECIPIENT_MOST};
+pub use errors::{
+    AppendError, BackupError, CreateError, OpenError, ReadError, RenewError, SaveError,
+};
 pub use findings::{Extent, Findings, Missing, ReadOnly, SnapshotTrouble};
 pub use layout::{ENTRY_MOST, Seq};
+pub use mark::{Rollback, mark_generation};
 pub use open::{Opened, SnapshotRead};
+pub use renew::Keepers;
 pub use scrub::{Scrub, ScrubOutcome, ScrubProgress};
 pub use seal::Purpose;
 pub use sealed::{SealedFile, SealedRead};
@@ -82,6 +94,7 @@ pub use snapshot::SnapshotSaver;
 
 use crate::ports::{DataKey, Disk, DiskLock, Random};
 use journal::Journal;
+use mark::Mark;
 use seal::SealKey;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -90,6 +103,8 @@ use std::sync::Arc;
 const LOCK: &str = "lock";
 /// The name of the running practice's file.
 const RUNNING: &str = "running";
+/// The folder for backups, inside the diary's folder.
+const BACKUPS: &str = "backups";
 
 /// Whether entries can be appended.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -108,16 +123,21 @@ pub struct Store {
     journal: Journal,
     snapshot: SealedFile,
     running: SealedFile,
+    card: Card,
+    backup_key: SealKey,
+    mark_key: SealKey,
     state: State,
-    _lock: Box<dyn DiskLock>,
+    lock: Box<dyn DiskLock>,
 }
 
 impl Store {
+    #[allow(clippy::too_many_arguments, reason = "every part of a store, once each")]
     fn assemble(
         disk: Arc<dyn Disk>,
         folder: &Path,
         random: Arc<dyn Random>,
         data_key: &DataKey,
+        card: Card,
         journal: Journal,
         lock: Box<dyn DiskLock>,
         read_only: Option<ReadOnly>,
@@ -130,7 +150,49 @@ impl Store {
         let running = sealed(RUNNING, Purpose::Running);
         let state = if read_only.is_some() { State::ReadOnly } else { State::Writable };
         let folder = folder.to_path_buf();
-        Self { disk, folder, random, journal, snapshot, running, state, _lock: lock }
+        let backup_key = SealKey::derive(data_key, Purpose::Backup);
+        let mark_key = SealKey::derive(data_key, Purpose::Mark);
+        Self {
+            disk,
+            folder,
+            random,
+            journal,
+            snapshot,
+            running,
+            card,
+            backup_key,
+            mark_key,
+            state,
+            lock,
+        }
+    }
+
+    /// What the diary is known by.
+    #[must_use]
+    pub fn card(&self) -> &Card {
+        &self.card
+    }
+
+    /// The mark to keep outside, by which an older copy of the folder is noticed later; `None` while the
+    /// diary is empty. At most [`crate::ports::MARK_MOST`] bytes.
+    ///
+    /// # Errors
+    /// [`ReadError`] when the journal cannot be read.
+    pub fn mark(&self) -> Result<Option<Vec<u8>>, ReadError> {
+        let mark = Mark::of(&self.journal, self.card.generation, &self.mark_key)?;
+        Ok(mark.map(|mark| mark.encode()))
+    }
+
+    /// Whether the diary is what it was when this mark was made, or has gone on from there. A mark that
+    /// is not understood says nothing.
+    ///
+    /// # Errors
+    /// [`ReadError`] when the journal cannot be read.
+    pub fn judge(&self, mark: &[u8]) -> Result<Option<Rollback>, ReadError> {
+        match Mark::decode(mark) {
+            Some(mark) => Ok(mark.judge(&self.journal, self.card.generation, &self.mark_key)?),
+            None => Ok(None),
+        }
     }
 
     /// Appends one entry and returns its place once it would survive a power cut.

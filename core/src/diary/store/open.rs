@@ -1,5 +1,6 @@
 //! Opening a diary: read, judge, and repair only what has to be repaired.
 
+use super::card::Card;
 use super::errors::OpenError;
 use super::findings::{Findings, Missing, ReadOnly, SnapshotTrouble};
 use super::frame::{Content, FileKey, Frame};
@@ -13,8 +14,9 @@ use super::scrub::RENEW;
 use super::seal::{Purpose, SealKey};
 use super::sealed::{SealedFile, SealedRead};
 use super::snapshot::{self, Fit, Snapshot};
+use super::switch::{self, Switch};
 use super::{LOCK, Store};
-use crate::ports::{Disk, DiskError, DiskFile, KeyKeeper, Random, SyncFor};
+use crate::ports::{DataKey, Disk, DiskError, DiskFile, KeeperError, KeyKeeper, Random, SyncFor};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -88,11 +90,11 @@ impl Store {
         keeper: &dyn KeyKeeper,
         random: Arc<dyn Random>,
     ) -> Result<Opened, OpenError> {
-        let names = match disk.list(folder) {
-            Ok(names) => names,
-            Err(DiskError::NotFound) => return Err(OpenError::NotADiary),
-            Err(other) => return Err(other.into()),
-        };
+        let finished = finish_switch(disk.as_ref(), folder)?;
+        if finished == Some(Switch::Ended) {
+            keeper.forget();
+        }
+        let names = disk.list(folder)?;
         let has = |name: &str| names.iter().any(|n| n == name);
         match (has(keys_file::NAME), has(journal::NAME)) {
             (true, true) => {}
@@ -104,8 +106,11 @@ impl Store {
         // and the keeper is asked before the lock is taken.
         let keys = keys_file::read(disk.as_ref(), folder)?;
         read_header(disk.as_ref(), folder)?;
-        let wrap = keys.wrap_of(keeper.kind()).ok_or(OpenError::NoWrap)?;
+        let wrap = keys.keys.wrap_of(keeper.kind()).ok_or(OpenError::NoWrap)?;
         let data_key = keeper.unwrap(wrap)?;
+        if finished.is_some() {
+            keeper.keep_only(wrap);
+        }
         let wrapper = SealKey::derive(&data_key, Purpose::Journal);
 
         let lock = disk.lock(&folder.join(LOCK))?;
@@ -139,11 +144,12 @@ impl Store {
         if let Err(error) = disk.sync_folder(folder, SyncFor::NamesSettled) {
             findings.read_only = Some(error.into());
         }
-        mend_keys(&place, &keys, &mut findings);
+        let card = mend_keys(&place, &keys, &data_key, &mut findings)?;
         let (journal, snapshot, frames) =
             repair::settle(&place, read, &wrapper, &sealed, &mut findings)?;
         let read_only = findings.read_only;
-        let store = Store::assemble(disk, folder, random, &data_key, journal, lock, read_only);
+        let store =
+            Store::assemble(disk, folder, random, &data_key, card, journal, lock, read_only);
         let covers = snapshot.as_ref().map(|s| s.place.seq);
         let snapshot = snapshot.map(|s| SnapshotRead { covers: s.place.seq, bytes: s.bytes });
         let tail = entries(frames, covers);
@@ -178,16 +184,48 @@ pub(super) fn above(folder: &Path) -> Option<&Path> {
     folder.parent().map(|p| if p.as_os_str().is_empty() { Path::new(".") } else { p })
 }
 
-/// Writes the keys file anew when one of its copies was lost. The other copy serves meanwhile, so
-/// a failure changes nothing.
-fn mend_keys(place: &repair::Place<'_>, keys: &KeysFile, findings: &mut Findings) {
-    if !keys.copy_lost {
-        return;
+/// Finishes what an earlier process began under new keys and did not end; see [`super::switch`].
+pub(super) fn finish_switch(disk: &dyn Disk, folder: &Path) -> Result<Option<Switch>, OpenError> {
+    let names = match disk.list(folder) {
+        Ok(names) => names,
+        Err(DiskError::NotFound) => return Err(OpenError::NotADiary),
+        Err(other) => return Err(other.into()),
+    };
+    if !switch::is_left(&names) {
+        return Ok(None);
     }
-    if let Ok(kept) = super::aside::copy_aside(place.disk, place.folder, keys_file::NAME) {
-        findings.kept_aside.push(kept);
-        let _ = keys_file::write(place.disk, place.folder, &keys.wraps);
+    let _lock = disk.lock(&folder.join(LOCK))?;
+    switch::resume(disk, folder)
+}
+
+/// Writes the keys file anew when one of its copies was lost, or when it has no card yet. The other copy
+/// serves meanwhile, so that a copy that cannot be mended changes nothing.
+fn mend_keys(
+    place: &repair::Place<'_>,
+    read: &KeysFile,
+    data_key: &DataKey,
+    findings: &mut Findings,
+) -> Result<Card, OpenError> {
+    let card = read.keys.card.as_deref().and_then(|card| Card::opened(card, data_key));
+    let mut keys = read.keys.clone();
+    let (card, fresh) = match card {
+        Some(card) => (card, false),
+        None => {
+            let card = Card::new(place.random).map_err(KeeperError::Random)?;
+            keys.card = Some(card.sealed(data_key, place.random).map_err(KeeperError::Random)?);
+            (card, true)
+        }
+    };
+    if read.copy_lost {
+        if let Ok(kept) = super::aside::copy_aside(place.disk, place.folder, keys_file::NAME) {
+            findings.kept_aside.push(kept);
+            let _ = keys_file::write(place.disk, place.folder, &keys);
+        }
+    } else if fresh && keys_file::write(place.disk, place.folder, &keys).is_err() {
+        // What is known by a card that was not kept would be another diary at the next opening.
+        findings.read_only.get_or_insert(ReadOnly::DiskFailed);
     }
+    Ok(card)
 }
 
 fn read_all(

@@ -5,7 +5,7 @@ use crate::ports::{DataKey, Random, RandomError};
 use chacha20poly1305::aead::{AeadInOut, KeyInit};
 use chacha20poly1305::{XChaCha20Poly1305, XNonce};
 use hkdf::Hkdf;
-use sha2::Sha256;
+use sha2::{Digest, Sha256};
 use std::fmt;
 use zeroize::Zeroizing;
 
@@ -21,8 +21,12 @@ pub enum Purpose {
     Running = 3,
     /// Seals rebuildable indexes.
     Index = 4,
-    /// Seals backups kept on this device.
+    /// Wraps the file key of a backup kept on this device, and seals what it says about itself.
     Backup = 5,
+    /// Seals what the diary is known by.
+    Card = 6,
+    /// Fingerprints an entry for the mark kept outside.
+    Mark = 7,
 }
 
 impl Purpose {
@@ -34,6 +38,8 @@ impl Purpose {
             Purpose::Running => b"frond 1 running",
             Purpose::Index => b"frond 1 index",
             Purpose::Backup => b"frond 1 backup",
+            Purpose::Card => b"frond 1 card",
+            Purpose::Mark => b"frond 1 mark",
         }
     }
 }
@@ -81,6 +87,17 @@ impl SealKey {
 
     pub(super) fn expose(&self) -> &[u8; 32] {
         &self.0
+    }
+
+    /// Sixteen bytes that no other content at this place has, and that tell nothing without the key.
+    pub(super) fn fingerprint(&self, place: u64, content: &[u8]) -> [u8; 16] {
+        let digest = Sha256::digest(content);
+        let mut out = [0u8; 16];
+        // So few bytes are always within what HKDF can give, so this cannot fail.
+        let given = Hkdf::<Sha256>::new(None, self.0.as_slice())
+            .expand_multi_info(&[&place.to_le_bytes(), digest.as_slice()], &mut out);
+        debug_assert!(given.is_ok());
+        out
     }
 
     /// Seals `text` in place.

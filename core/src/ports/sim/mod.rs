@@ -150,6 +150,13 @@ impl SimDisk {
         self.state().tamper_remove(path);
     }
 
+    /// What somebody could find who reads the sectors themselves: the certain bytes of every file there
+    /// ever was, removed ones included. A disk that writes in place is assumed.
+    #[must_use]
+    pub fn remains(&self) -> Vec<Vec<u8>> {
+        self.state().remains()
+    }
+
     /// Every file and folder the system shows.
     #[must_use]
     pub fn paths(&self) -> Vec<PathBuf> {

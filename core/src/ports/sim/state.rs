@@ -267,6 +267,10 @@ impl State {
         Ok(n)
     }
 
+    pub(super) fn remains(&self) -> Vec<Vec<u8>> {
+        self.nodes.values().filter(|node| !node.folder).map(|node| node.certain.clone()).collect()
+    }
+
     pub(super) fn write(&mut self, id: Id, offset: u64, bytes: &[u8]) -> Result<(), DiskError> {
         let fate = self.fate(Call::Write);
         let failing = match &fate {

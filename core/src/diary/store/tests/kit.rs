@@ -1,8 +1,8 @@
 //! What the tests share. All content is invented.
 
 use crate::diary::store::{OpenError, Opened, Seq, Store};
-use crate::ports::sim::{SeededRandom, SimDisk};
-use crate::ports::{Disk, Passphrase, PassphraseKeeper, Random, Stretch};
+use crate::ports::sim::{SeededRandom, SimDisk, SplitMix};
+use crate::ports::{Disk, Passphrase, PassphraseKeeper, Random, Stretch, SyncFor};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -72,4 +72,42 @@ pub fn assert_true_to_place(tail: &[(Seq, Vec<u8>)]) {
 
 pub fn journal() -> PathBuf {
     folder().join("journal")
+}
+
+/// A promise that holds, or how it does not.
+pub type Holds = Result<(), String>;
+
+pub fn ensure(holds: bool, what: &str) -> Holds {
+    if holds { Ok(()) } else { Err(what.to_owned()) }
+}
+
+/// The disks that a power cut may leave: all steps, none, every subset if they are few, seeded
+/// subsets otherwise (dense, even and sparse).
+pub fn cuts(disk: &SimDisk, seed: u64) -> Vec<SimDisk> {
+    let pending = disk.pending();
+    if pending <= 6 {
+        return (0..1u32 << pending)
+            .map(|mask| {
+                let mut step = 0;
+                disk.after_power_cut(&mut || {
+                    step += 1;
+                    mask >> (step - 1) & 1 == 1
+                })
+            })
+            .collect();
+    }
+    let mut out = vec![disk.after_power_cut(&mut || true), disk.after_power_cut(&mut || false)];
+    for (n, odds) in [1, 4, 8, 12, 15].iter().cycle().take(20).enumerate() {
+        let mut rng = SplitMix::new(seed * 1000 + n as u64);
+        out.push(disk.after_power_cut(&mut || rng.below(16) < *odds));
+    }
+    out
+}
+
+pub fn disk(left_out: Option<SyncFor>) -> SimDisk {
+    let disk = SimDisk::new();
+    if let Some(why) = left_out {
+        disk.leave_out(why);
+    }
+    disk
 }

@@ -15,7 +15,7 @@
 use super::kit::*;
 use crate::diary::store::*;
 use crate::ports::SyncFor;
-use crate::ports::sim::{SeededRandom, SimDisk, SplitMix};
+use crate::ports::sim::{SeededRandom, SimDisk};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -67,12 +67,6 @@ fn live(disk: &SimDisk) -> Told {
     told
 }
 
-type Holds = Result<(), String>;
-
-fn ensure(holds: bool, what: &str) -> Holds {
-    if holds { Ok(()) } else { Err(what.to_owned()) }
-}
-
 /// Checks the promises on a disk as found after a power cut.
 fn promises(disk: &SimDisk, told: Told) -> Holds {
     let opened = match try_open(disk) {
@@ -119,37 +113,6 @@ fn promises(disk: &SimDisk, told: Told) -> Holds {
     let mut later = Vec::new();
     opened.store.read_from(Seq::FIRST, |s, b| later.push((s, b.to_vec()))).unwrap();
     ensure(later == seen, "an entry that was shown is gone")
-}
-
-/// The disks that a power cut may leave: all steps, none, every subset if they are few, seeded
-/// subsets otherwise (dense, even and sparse).
-fn cuts(disk: &SimDisk, seed: u64) -> Vec<SimDisk> {
-    let pending = disk.pending();
-    if pending <= 6 {
-        return (0..1u32 << pending)
-            .map(|mask| {
-                let mut step = 0;
-                disk.after_power_cut(&mut || {
-                    step += 1;
-                    mask >> (step - 1) & 1 == 1
-                })
-            })
-            .collect();
-    }
-    let mut out = vec![disk.after_power_cut(&mut || true), disk.after_power_cut(&mut || false)];
-    for (n, odds) in [1, 4, 8, 12, 15].iter().cycle().take(20).enumerate() {
-        let mut rng = SplitMix::new(seed * 1000 + n as u64);
-        out.push(disk.after_power_cut(&mut || rng.below(16) < *odds));
-    }
-    out
-}
-
-fn disk(left_out: Option<SyncFor>) -> SimDisk {
-    let disk = SimDisk::new();
-    if let Some(why) = left_out {
-        disk.leave_out(why);
-    }
-    disk
 }
 
 /// The power goes off at every call of a diary's life.
@@ -270,6 +233,7 @@ fn everything(left_out: Option<SyncFor>) -> Holds {
     a_life_killed(left_out)?;
     a_repair_cut_short(left_out)?;
     a_repair_killed(left_out)?;
+    super::power_switch::everything(left_out)?;
     a_life_cut_short(left_out)
 }
 
