@@ -5,33 +5,39 @@
 //! written to `check`, what the rule says to [`crate::progression`], what is shown to
 //! [`crate::screens`], and bytes to [`crate::diary::store`].
 
+mod backups;
 mod check;
 mod clock;
+mod copy;
+mod keeping;
 mod reading;
 mod request;
 mod trouble;
 
+pub use copy::{Copy, CopyFrom};
+pub use keeping::Recovery;
 pub use reading::Reading;
 pub use request::{Request, SessionTold, Told, Write};
 pub use trouble::{Refusal, Trouble};
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
 use crate::diary::resolve::resolve;
 use crate::diary::state::State;
-use crate::diary::store::{Findings, Missing, Opened, Seq, Store};
+use crate::diary::store::{Findings, Opened, Rollback, Seq, Store};
 use crate::moment::{Moment, Stamp};
-use crate::ports::{Disk, KeyKeeper, Random};
+use crate::ports::{Disk, KeyKeeper, MarkKeeper, Random};
 use crate::programme::values::{Count, StepId};
 use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::safety::Sign;
 use crate::screens::{
-    EntriesScreen, KeptScreen, LadderScreen, LogSessionScreen, PlanScreen, Scene, Screen,
-    SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen, TodayScreen,
+    EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen, PlanScreen, Scene,
+    Screen, SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen, TodayScreen,
 };
 use crate::words::Words;
+use backups::Backups;
 
 /// After so many entries since the last snapshot it is worth saving a new one.
 const UNSAVED: u64 = 16;
@@ -43,6 +49,8 @@ pub struct Ports {
     pub disk: Arc<dyn Disk>,
     /// Random bytes.
     pub random: Arc<dyn Random>,
+    /// The mark by which an older copy of the whole folder is noticed.
+    pub marks: Arc<dyn MarkKeeper>,
 }
 
 /// The answer to a request.
@@ -66,10 +74,14 @@ pub enum Duty {
 /// One open diary, with everything that answers from it.
 pub struct Companion {
     store: Store,
-    random: Arc<dyn Random>,
+    ports: Ports,
+    folder: PathBuf,
     words: Words,
     state: State,
     findings: Findings,
+    /// What the mark kept outside says, when it says that the folder is an older copy.
+    rollback: Option<Rollback>,
+    backups: Backups,
     observed: Option<Moment>,
     /// Machine marks that could not be written yet; until they are, no suggestion is shown.
     pending: Vec<Content>,
@@ -88,7 +100,7 @@ impl Companion {
         language: &str,
     ) -> Result<Self, Trouble> {
         let opened = Store::create(ports.disk.clone(), folder, keeper, ports.random.clone())?;
-        Ok(Self::assemble(ports, opened, State::new(), language))
+        Ok(Self::assemble(ports, folder, opened, State::new(), language))
     }
 
     /// Opens the diary in `folder`. What was found damaged is written down as missing and said on
@@ -115,23 +127,33 @@ impl Companion {
             Some(state) => state,
             None => State::from_history(&history(&opened.store)?)?,
         };
-        let mut companion = Self::assemble(ports, opened, rebuilt, language);
+        let mut companion = Self::assemble(ports, folder, opened, rebuilt, language);
         companion.unsaved = unsaved;
         companion.mark_missing()?;
+        companion.judge_mark()?;
         companion.observe(moment, true);
         // What cannot be written now is tried again at every request; reading must not wait for it.
         let _tried_again = companion.write_marks(moment);
         Ok(companion)
     }
 
-    fn assemble(ports: &Ports, opened: Opened, state: State, language: &str) -> Self {
+    fn assemble(
+        ports: &Ports,
+        folder: &Path,
+        opened: Opened,
+        state: State,
+        language: &str,
+    ) -> Self {
         let tag = state.language().unwrap_or(language);
         Self {
             words: Words::for_language(tag),
             store: opened.store,
-            random: ports.random.clone(),
+            ports: ports.clone(),
+            folder: folder.to_path_buf(),
             state,
             findings: opened.findings,
+            rollback: None,
+            backups: Backups::default(),
             observed: None,
             pending: Vec::new(),
             unsaved: 0,
@@ -171,7 +193,7 @@ impl Companion {
     /// [`Trouble`] when there are no random bytes.
     pub fn new_id(&self) -> Result<EntryId, Trouble> {
         let mut bytes = [0u8; 16];
-        self.random.fill(&mut bytes)?;
+        self.ports.random.fill(&mut bytes)?;
         let issued = u32::try_from(self.state.count()).unwrap_or(u32::MAX).to_be_bytes();
         if let Some(head) = bytes.get_mut(..4) {
             head.copy_from_slice(&issued);
@@ -210,6 +232,9 @@ impl Companion {
                 self.show(&now, |scene| Screen::Entries(EntriesScreen::new(scene, &counted)))
             }
             Request::Plan => self.show(&now, |scene| Screen::Plan(PlanScreen::new(scene))),
+            Request::Keeping => self.keeping(&now)?,
+            Request::Erase(what) => self.erase_screen(what, &now)?,
+            Request::EraseAll => self.show(&now, |scene| Screen::Erase(EraseScreen::all(scene))),
             Request::Dial { number } => {
                 let screen = self.stop_and_call(&now, &[]);
                 let offered = matches!(&screen, Screen::StopAndCall(stop)
@@ -266,6 +291,8 @@ impl Companion {
         let store = StoreNote {
             missing: self.state.missing() + waiting.sum::<u64>(),
             read_only: !self.store.is_writable(),
+            no_backup: self.backups.failed(),
+            set_back: self.rollback.is_some(),
         };
         make(&Scene {
             words: &self.words,
@@ -370,6 +397,7 @@ impl Companion {
         what: Content,
         moment: &Moment,
     ) -> Result<(), Trouble> {
+        self.back_up_if_due(&moment.now);
         let entry = Entry { id, written: moment.now, happened, uptime: moment.uptime, what };
         let bytes = serde_json::to_vec(&entry).map_err(|_| Trouble::TryAgain)?;
         self.store.append(&bytes)?;
@@ -398,7 +426,9 @@ impl Companion {
         for hole in &self.findings.missing {
             let after = written.iter().rev().find(|(seq, _)| *seq < hole.from).map(|seen| seen.1);
             let before = written.iter().find(|(seq, _)| *seq > hole.through).map(|seen| seen.1);
-            let Ok(entries) = Count::new(held(hole).min(u64::from(Count::MOST))) else { continue };
+            let Ok(entries) = Count::new(hole.entries().min(u64::from(Count::MOST))) else {
+                continue;
+            };
             if !marked.contains(&(entries, after)) {
                 self.pending.push(Content::MissingMark { entries, after, before });
             }
@@ -418,18 +448,18 @@ impl Companion {
     }
 
     fn write_marks(&mut self, moment: &Moment) -> Result<(), Trouble> {
+        let any = !self.pending.is_empty();
         while let Some(mark) = self.pending.first().cloned() {
             let id = self.new_id()?;
             self.append(id, moment.now, mark, moment)?;
             self.pending.remove(0);
         }
+        if any && self.rollback.is_some() {
+            // It is written down now; from here on this is the diary.
+            self.keep_mark();
+        }
         Ok(())
     }
-}
-
-/// How many entries a hole held.
-fn held(hole: &Missing) -> u64 {
-    hole.through.get().saturating_sub(hole.from.get()) + 1
 }
 
 fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {
@@ -453,6 +483,13 @@ fn history(store: &Store) -> Result<Vec<Entry>, Trouble> {
     let mut entries = Vec::new();
     store.read_from(Seq::FIRST, |_, bytes| entries.push(read(bytes)))?;
     entries.into_iter().collect()
+}
+
+/// Every entry's bytes, as in the journal.
+fn payloads(store: &Store) -> Result<Vec<Vec<u8>>, Trouble> {
+    let mut entries = Vec::new();
+    store.read_from(Seq::FIRST, |_, bytes| entries.push(bytes.to_vec()))?;
+    Ok(entries)
 }
 
 /// A sealed line that verifies was written by Frond; one this program cannot read is from a newer one.

@@ -9,13 +9,13 @@ use std::sync::Arc;
 use by_turns::{Side, by_turns};
 use frond_core::companion::{Companion, Ports, Request, Told, Write};
 use frond_core::moment::{Moment, Stamp};
-use frond_core::ports::{OsRandom, RealDisk};
+use frond_core::ports::{NoMarks, OsRandom, RealDisk};
 use frond_tests::home::{PLAN, keeper, session, stamp};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
 
 fn ports() -> Ports {
-    Ports { disk: Arc::new(RealDisk), random: Arc::new(OsRandom) }
+    Ports { disk: Arc::new(RealDisk), random: Arc::new(OsRandom), marks: Arc::new(NoMarks) }
 }
 
 fn tell(companion: &mut Companion, moment: &Moment, told: Told) {

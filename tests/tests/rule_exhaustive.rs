@@ -244,7 +244,9 @@ fn a_clock_in_doubt_or_an_unconfirmed_step_earns_nothing() {
                 uptime: None,
                 what,
             };
-            for what in [jumped(), Content::RestoredMark { up_to: 1 }, accept(&programme)] {
+            for what in
+                [jumped(), Content::RestoredMark { up_to: 1, replaced: None }, accept(&programme)]
+            {
                 // The acceptance goes on with the same step, so all facts stand but the confirmation.
                 if matches!(what, Content::ProgrammeAccepted { .. }) && entries.len() > 2 {
                     continue;

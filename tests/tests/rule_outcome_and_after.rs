@@ -94,7 +94,7 @@ fn o3_each_bar_bars_and_ends_as_written() {
     assert_eq!(bars(&diary, 2), [Bar::EntriesMissing]);
     diary.say(at(2, 11), clearing(&[], false));
     assert_eq!(bars(&diary, 2), []);
-    diary.say(at(2, 12), Content::RestoredMark { up_to: 3 });
+    diary.say(at(2, 12), Content::RestoredMark { up_to: 3, replaced: None });
     assert_eq!(bars(&diary, 2), [Bar::StepNotConfirmed, Bar::RestoreNotConfirmed]);
     diary.say(at(2, 13), confirm("a"));
     assert!(!bars(&diary, 2).is_empty(), "another step was named");

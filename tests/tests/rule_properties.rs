@@ -113,7 +113,7 @@ fn life(acts: &[Act], rule: usize, tidy: bool) -> Vec<Entry> {
             34 if !tidy || act.flag => jumped(),
             35 => Content::TimeConfirmed {},
             36 => missing(),
-            37 => Content::RestoredMark { up_to: 1 },
+            37 => Content::RestoredMark { up_to: 1, replaced: None },
             38 => Content::ErasedMark {
                 latest: happened,
                 caution_open: act.flag,

@@ -1,6 +1,7 @@
 //! What can be typed. A person who only keeps a diary needs `start`, `today`, `log`, `suggest` and
 //! `sign`; a clinician needs `check`, `suggest` and `replay`.
 
+mod keep;
 mod log;
 mod tell;
 
@@ -11,6 +12,7 @@ use frond_core::moment::Stamp;
 use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
 
+pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
 pub(crate) use tell::{AnythingNewArg, CautionsArgs, Tell};
 
@@ -64,6 +66,20 @@ pub(crate) enum Command {
     Plan(ShowArgs),
     /// Write down anything else: time off, a question for the visit, an answer
     Tell(TellArgs),
+    /// How the diary is kept: what opens it, what copies there are, what was damaged
+    Keeping(ShowArgs),
+    /// Make a recovery phrase: twelve words that open the diary too
+    Phrase(PhraseArgs),
+    /// Change the passphrase
+    Passphrase(PassphraseArgs),
+    /// Make a copy on this device now; one is made by itself each day you write
+    Backup(ShowArgs),
+    /// Make a copy to keep elsewhere, sealed to the recovery phrase
+    Copy(CopyArgs),
+    /// Look into a copy, restore it
+    Restore(RestoreArgs),
+    /// Erase an entry, some days or everything, for good
+    Erase(EraseArgs),
 }
 
 #[derive(ClapArgs)]

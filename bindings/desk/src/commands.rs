@@ -4,10 +4,13 @@ mod accept;
 mod cautions;
 mod check;
 mod entries;
+mod erase;
+mod keys;
 mod lines;
 mod log;
 mod log_asked;
 mod replay;
+mod restore;
 mod sign;
 mod spoke;
 mod step;
@@ -38,6 +41,13 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Entries(args) => entries::entries(&args),
         Command::Plan(args) => show(&args, Request::Plan),
         Command::Tell(args) => tell::tell(args.what),
+        Command::Keeping(args) => show(&args, Request::Keeping),
+        Command::Phrase(args) => keys::phrase(&args),
+        Command::Passphrase(args) => keys::passphrase(&args),
+        Command::Backup(args) => keys::backup(&args),
+        Command::Copy(args) => keys::copy(&args),
+        Command::Restore(args) => restore::restore(&args),
+        Command::Erase(args) => erase::erase(&args),
     }
 }
 

@@ -30,6 +30,7 @@ impl Failure {
         match trouble {
             Trouble::PutRight(_)
             | Trouble::WrongSecret
+            | Trouble::WrongPhrase
             | Trouble::NotADiary
             | Trouble::AlreadyThere => Self::Input(says),
             Trouble::FreeSpace
@@ -39,6 +40,14 @@ impl Failure {
             | Trouble::Update
             | Trouble::Restore
             | Trouble::TryAgain => Self::Else(says),
+        }
+    }
+
+    /// The same with another text.
+    pub(crate) fn saying(self, says: String) -> Self {
+        match self {
+            Self::Input(_) => Self::Input(says),
+            Self::Else(_) => Self::Else(says),
         }
     }
 

@@ -17,6 +17,7 @@ mod clock;
 mod commands;
 mod failure;
 mod file;
+mod marks;
 mod place;
 mod print;
 mod scenario;

@@ -6,12 +6,14 @@ use std::sync::Arc;
 use clap::Args;
 use frond_core::companion::{Companion, Ports, Request, Told, Trouble, Write};
 use frond_core::moment::{Moment, Stamp};
-use frond_core::ports::{OsRandom, RealDisk};
-use frond_core::screens::Screen;
+use frond_core::ports::{KeyKeeper, OsRandom, RealDisk};
+use frond_core::screens::{CannotOpenScreen, Screen};
+use frond_core::words::Words;
 
-use crate::clock;
 use crate::failure::{Failure, LANGUAGE};
+use crate::marks;
 use crate::secret::SecretArgs;
+use crate::{clock, print};
 
 /// Which diary, and how it opens.
 #[derive(Args, Clone)]
@@ -30,11 +32,12 @@ pub(crate) struct DiaryArgs {
 pub(crate) struct Place {
     companion: Companion,
     moment: Moment,
+    keeper: Box<dyn KeyKeeper>,
 }
 
 /// The outside of the companion, on this machine.
 pub(crate) fn ports() -> Ports {
-    Ports { disk: Arc::new(RealDisk), random: Arc::new(OsRandom) }
+    Ports { disk: Arc::new(RealDisk), random: Arc::new(OsRandom), marks: marks::keeper() }
 }
 
 impl DiaryArgs {
@@ -60,8 +63,19 @@ impl DiaryArgs {
         }
         let moment = self.moment()?;
         let keeper = self.secret.keeper()?;
-        let companion = Companion::open(&ports(), &self.diary, &keeper, LANGUAGE, &moment)?;
-        Ok(Place { companion, moment })
+        let opened = Companion::open(&ports(), &self.diary, keeper.as_ref(), LANGUAGE, &moment);
+        let companion = opened.map_err(|trouble| cannot_open(&trouble))?;
+        Ok(Place { companion, moment, keeper })
+    }
+
+    /// The folder.
+    pub(crate) fn folder(&self) -> &Path {
+        &self.diary
+    }
+
+    /// How it opens.
+    pub(crate) fn secret(&self) -> &SecretArgs {
+        &self.secret
     }
 
     /// Starts a new diary.
@@ -73,10 +87,20 @@ impl DiaryArgs {
             )));
         }
         let moment = self.moment()?;
-        let keeper = self.secret.new_keeper()?;
-        let companion = Companion::start(&ports(), &self.diary, &keeper, LANGUAGE)?;
-        Ok(Place { companion, moment })
+        let keeper: Box<dyn KeyKeeper> = Box::new(self.secret.new_keeper()?);
+        let companion = Companion::start(&ports(), &self.diary, keeper.as_ref(), LANGUAGE)?;
+        Ok(Place { companion, moment, keeper })
     }
+}
+
+/// What the screen says for a diary that does not open, as one failure.
+fn cannot_open(trouble: &Trouble) -> Failure {
+    let words = Words::for_language(LANGUAGE);
+    let screen = CannotOpenScreen::new(&words, trouble);
+    let calm = screen.calm.iter().cloned();
+    let steps = screen.steps.iter().filter_map(print::command_of);
+    let says = std::iter::once(screen.says.clone()).chain(calm).chain(steps);
+    Failure::of(trouble, &words).saying(says.collect::<Vec<_>>().join("\n"))
 }
 
 /// Whether a name is taken by anything but an empty folder.
@@ -91,6 +115,17 @@ impl Place {
     /// The open companion.
     pub(crate) fn companion(&self) -> &Companion {
         &self.companion
+    }
+
+    /// Its parts, for what is done to the diary as a whole.
+    pub(crate) fn into_parts(self) -> (Companion, Moment, Box<dyn KeyKeeper>) {
+        (self.companion, self.moment, self.keeper)
+    }
+
+    /// Makes a backup on this device.
+    pub(crate) fn back_up(&mut self) -> Result<(), Failure> {
+        let done = self.companion.back_up(&self.moment.now);
+        done.map_err(|trouble| Failure::of(&trouble, self.companion.words()))
     }
 
     /// Now.

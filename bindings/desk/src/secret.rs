@@ -1,14 +1,16 @@
-//! The passphrase: asked on the terminal, or read from a file or from standard input. Never from the
+//! The passphrase, or the recovery phrase in its place: asked on the terminal, or read from a file or from standard input. Never from the
 //! command line, where other programs and the shell's history would see it. Wiped when done with.
 
 use std::io::{BufRead, IsTerminal};
 use std::path::{Path, PathBuf};
 
 use clap::Args;
-use frond_core::ports::{Passphrase, PassphraseKeeper, Stretch};
+use frond_core::ports::{KeyKeeper, Passphrase, PassphraseKeeper, Stretch};
+use frond_core::sealing::{RecoveryKeeper, RecoveryPhrase};
 use zeroize::Zeroizing;
 
 use crate::failure::Failure;
+use crate::print::Page;
 
 /// The longest passphrase, in bytes.
 const MOST: u64 = 1024;
@@ -22,12 +24,36 @@ pub(crate) struct SecretArgs {
     /// Read the passphrase from the first line of standard input
     #[arg(long)]
     passphrase_stdin: bool,
+    /// Open with the recovery phrase instead, asked on the terminal
+    #[arg(long, conflicts_with_all = ["passphrase_file", "passphrase_stdin"])]
+    phrase: bool,
+    /// Open with the recovery phrase in the first line of this file, which only you may read
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["passphrase_file", "passphrase_stdin", "phrase"])]
+    phrase_file: Option<PathBuf>,
 }
 
 impl SecretArgs {
     /// The keeper for a diary that is there.
-    pub(crate) fn keeper(&self) -> Result<PassphraseKeeper, Failure> {
-        self.made(false)
+    pub(crate) fn keeper(&self) -> Result<Box<dyn KeyKeeper>, Failure> {
+        if self.is_phrase() {
+            Ok(Box::new(RecoveryKeeper::new(self.recovery_phrase()?)))
+        } else {
+            Ok(Box::new(self.made(false)?))
+        }
+    }
+
+    /// Whether the recovery phrase was given in place of the passphrase.
+    pub(crate) fn is_phrase(&self) -> bool {
+        self.phrase || self.phrase_file.is_some()
+    }
+
+    /// The recovery phrase: from its file, or asked.
+    pub(crate) fn recovery_phrase(&self) -> Result<RecoveryPhrase, Failure> {
+        let typed = match &self.phrase_file {
+            Some(path) => from_file(path)?,
+            None => typed("Recovery phrase: ")?,
+        };
+        RecoveryPhrase::parse(&typed).map_err(|error| Failure::input(capital(&error.to_string())))
     }
 
     /// The keeper for a new diary: typed twice, so that a slip does not lock it for good.
@@ -55,18 +81,37 @@ pub(crate) fn keeper(words: &str) -> Result<PassphraseKeeper, Failure> {
     Ok(PassphraseKeeper::new(passphrase, Stretch::everyday()))
 }
 
-fn asked(twice: bool) -> Result<Zeroizing<String>, Failure> {
+/// A new passphrase for a diary that had another: from a file, or typed twice.
+pub(crate) fn new_passphrase(file: Option<&Path>) -> Result<PassphraseKeeper, Failure> {
+    match file {
+        Some(path) => keeper(&from_file(path)?),
+        None => {
+            Page::new().paragraph("A new passphrase for this diary.").show();
+            keeper(&asked(true)?)
+        }
+    }
+}
+
+/// An error's own words, as a sentence.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    let first = letters.next().map(char::to_uppercase);
+    first.into_iter().flatten().chain(letters).chain(['.']).collect()
+}
+
+fn typed(prompt: &str) -> Result<Zeroizing<String>, Failure> {
     if !std::io::stdin().is_terminal() {
         return Err(Failure::input(
-            "There is no terminal to ask for the passphrase. Give --passphrase-file or \
-             --passphrase-stdin.",
+            "There is no terminal to ask for it. Give --passphrase-file, --passphrase-stdin or \
+             --phrase-file.",
         ));
     }
-    let typed = |prompt: &str| {
-        rpassword::prompt_password(prompt)
-            .map(Zeroizing::new)
-            .map_err(|_| Failure::Else("The passphrase could not be read. Try again.".to_owned()))
-    };
+    rpassword::prompt_password(prompt)
+        .map(Zeroizing::new)
+        .map_err(|_| Failure::Else("It could not be read. Try again.".to_owned()))
+}
+
+fn asked(twice: bool) -> Result<Zeroizing<String>, Failure> {
     let words = typed("Passphrase: ")?;
     if twice && *typed("The same passphrase once more: ")? != *words {
         return Err(Failure::input("The two are not the same. Try again; nothing was written."));

@@ -130,6 +130,7 @@ impl Facts<'_> {
             Told::Question(text) => Content::Question { text },
             Told::Settings(settings) => Content::Settings(settings),
             Told::TimeConfirmed => Content::TimeConfirmed {},
+            Told::CopyKept => Content::CopyMade {},
         })
     }
 

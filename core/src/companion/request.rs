@@ -9,6 +9,7 @@ use crate::diary::entry::{
     Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, SignKey,
     UsedPart, Why,
 };
+use crate::diary::erase::Erase;
 use crate::moment::Stamp;
 use crate::programme::values::{Line, Passage, Position, Practice, Rating, StepId};
 use crate::safety::Sign;
@@ -34,6 +35,12 @@ pub enum Request {
     Entries,
     /// The plan in plain sentences.
     Plan,
+    /// How the diary is kept: keys, backups, what was found damaged.
+    Keeping,
+    /// What erasing this would come to. It is done by [`super::Companion::erase`].
+    Erase(Erase),
+    /// What erasing everything would come to. It is done by [`super::Companion::end`].
+    EraseAll,
     /// Open the dialler on a number that the stop-and-call screen offers.
     Dial {
         /// The number as offered.
@@ -151,6 +158,8 @@ pub enum Told {
     Settings(Settings),
     /// The clock is right.
     TimeConfirmed,
+    /// The copy that [`super::Companion::copy_for_elsewhere`] gave was put somewhere.
+    CopyKept,
 }
 
 /// A session as told.

@@ -1,9 +1,13 @@
 //! What can go wrong at the door, one variant for each thing a person can do next. Nothing here carries
 //! anything she wrote.
 
-use crate::diary::store::{AppendError, CreateError, OpenError, ReadError, SaveError};
+use crate::diary::portable::PortableError;
+use crate::diary::store::{
+    AppendError, BackupError, CreateError, OpenError, ReadError, RenewError, SaveError,
+};
 use crate::ports::{KeeperError, RandomError};
 use crate::progression::FoldError;
+use crate::sealing::OpenError as SealedError;
 use crate::words::Words;
 
 /// Why a request was not answered.
@@ -30,6 +34,9 @@ pub enum Trouble {
     /// The passphrase does not open it.
     #[error("the passphrase does not open the diary")]
     WrongSecret,
+    /// The recovery phrase does not open the copy.
+    #[error("the recovery phrase does not open the copy")]
+    WrongPhrase,
     /// What is needed to open it is damaged or gone: restore a backup.
     #[error("the diary has to be restored from a backup")]
     Restore,
@@ -83,6 +90,12 @@ pub enum Refusal {
     NumberNotOffered,
     /// It is too long to be kept.
     TooLong,
+    /// There is nothing to erase there.
+    NothingToErase,
+    /// There is no recovery phrase yet, so a copy for elsewhere would open to nobody.
+    NoPhrase,
+    /// This file is no copy of a diary.
+    NotACopy,
 }
 
 impl Trouble {
@@ -97,6 +110,7 @@ impl Trouble {
             Self::CloseElsewhere => words.text("trouble-close-elsewhere", &[]),
             Self::Update => words.text("trouble-update", &[]),
             Self::WrongSecret => words.text("trouble-wrong-secret", &[]),
+            Self::WrongPhrase => words.text("trouble-wrong-phrase", &[]),
             Self::Restore => words.text("trouble-restore", &[]),
             Self::NotADiary => words.text("trouble-not-a-diary", &[]),
             Self::AlreadyThere => words.text("trouble-already-there", &[]),
@@ -128,6 +142,9 @@ impl Refusal {
             Self::SignNotAsked => words.text("refusal-sign-not-asked", &[]),
             Self::NumberNotOffered => words.text("refusal-number-not-offered", &[]),
             Self::TooLong => words.text("refusal-too-long", &[]),
+            Self::NothingToErase => words.text("refusal-nothing-to-erase", &[]),
+            Self::NoPhrase => words.text("refusal-no-phrase", &[]),
+            Self::NotACopy => words.text("refusal-not-a-copy", &[]),
         }
     }
 }
@@ -211,6 +228,54 @@ impl From<CreateError> for Trouble {
             CreateError::Keeper(keeper) => keeper.into(),
             CreateError::WrapTooLong => Self::Update,
             CreateError::Random(_) | CreateError::Disk(_) => Self::TryAgain,
+        }
+    }
+}
+
+impl From<RenewError> for Trouble {
+    fn from(error: RenewError) -> Self {
+        match error {
+            RenewError::NotNow => Self::ReadOnly,
+            RenewError::InUse => Self::CloseElsewhere,
+            RenewError::DiskFull => Self::FreeSpace,
+            RenewError::Keeper(keeper) => keeper.into(),
+            RenewError::WrapTooLong => Self::Update,
+            RenewError::OpenAgain => Self::OpenAgain,
+            RenewError::Random(_) | RenewError::Disk(_) => Self::TryAgain,
+        }
+    }
+}
+
+impl From<BackupError> for Trouble {
+    fn from(error: BackupError) -> Self {
+        match error {
+            BackupError::NotNow => Self::ReadOnly,
+            BackupError::Damaged => Self::OpenAgain,
+            BackupError::DiskFull => Self::FreeSpace,
+            BackupError::Random(_) | BackupError::Disk(_) => Self::TryAgain,
+        }
+    }
+}
+
+impl From<SealedError> for Trouble {
+    fn from(error: SealedError) -> Self {
+        match error {
+            SealedError::WrongKey => Self::WrongPhrase,
+            SealedError::Newer => Self::Update,
+            SealedError::Read => Self::TryAgain,
+            SealedError::NotSealed
+            | SealedError::Damaged
+            | SealedError::TooMuchWork
+            | SealedError::TooLarge => Refusal::NotACopy.into(),
+        }
+    }
+}
+
+impl From<PortableError> for Trouble {
+    fn from(error: PortableError) -> Self {
+        match error {
+            PortableError::NotACopy => Refusal::NotACopy.into(),
+            PortableError::Newer => Self::Update,
         }
     }
 }

@@ -10,7 +10,7 @@ use crate::moment::{Stamp, Uptime};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 3;
+const VERSION: u16 = 4;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -30,6 +30,7 @@ pub struct State {
     shown: Option<Shown>,
     last: Option<Last>,
     missing: u64,
+    copy_made: Option<Stamp>,
 }
 
 /// The suggestion last shown.
@@ -84,6 +85,7 @@ impl State {
             shown: None,
             last: None,
             missing: 0,
+            copy_made: None,
         }
     }
 
@@ -99,7 +101,7 @@ impl State {
         }
         for counted in resolve(entries) {
             if !counted.struck {
-                state.note(counted.first.id, counted.content);
+                state.note(counted.first, counted.content);
             }
         }
         state.count = entries.len() as u64;
@@ -119,7 +121,7 @@ impl State {
         self.rule.write(entry).map_err(|_| NeedsHistory)?;
         self.remember(entry);
         self.count += 1;
-        self.note(entry.id, &entry.what);
+        self.note(entry, &entry.what);
         Ok(())
     }
 
@@ -132,7 +134,8 @@ impl State {
         self.last = Some(Last { written: entry.written, uptime: entry.uptime });
     }
 
-    fn note(&mut self, id: EntryId, content: &Content) {
+    /// `entry` is the first version; `content` what counts of it.
+    fn note(&mut self, entry: &Entry, content: &Content) {
         match content {
             Content::Session(_) => self.sessions += 1,
             Content::Settings(Settings { language, numbers_open }) => {
@@ -142,7 +145,7 @@ impl State {
             Content::LookForward { to } => self.look_forward = Some(to.as_str().to_owned()),
             Content::SuggestionShown { outcome, step, to } => {
                 self.shown = Some(Shown {
-                    entry: id,
+                    entry: entry.id,
                     outcome: *outcome,
                     step: step.as_str().to_owned(),
                     to: to.as_ref().map(|to| to.as_str().to_owned()),
@@ -156,6 +159,7 @@ impl State {
                 }
             }
             Content::MissingMark { entries, .. } => self.missing += u64::from(entries.get()),
+            Content::CopyMade {} => self.copy_made = Some(entry.written),
             // A talk with the clinician is when what is missing is told.
             Content::Clearing { .. } => self.missing = 0,
             _ => {}
@@ -206,6 +210,12 @@ impl State {
     #[must_use]
     pub fn missing(&self) -> u64 {
         self.missing
+    }
+
+    /// When the last copy for elsewhere was made.
+    #[must_use]
+    pub fn copy_made(&self) -> Option<Stamp> {
+        self.copy_made
     }
 
     /// Whether an entry of this id was written: `None` where only the journal can tell.

@@ -327,6 +327,7 @@ fn kind(content: &Content) -> u8 {
         | Content::ClockMark { .. }
         | Content::MissingMark { .. }
         | Content::RestoredMark { .. }
+        | Content::CopyMade {}
         | Content::ErasedMark { .. } => 0,
     }
 }

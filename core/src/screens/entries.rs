@@ -134,6 +134,7 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
             tell_missing(words, entries.get(), after.as_ref(), before.as_ref())
         }
         Content::RestoredMark { .. } => words.text("entries-restored", &[]),
+        Content::CopyMade {} => words.text("entries-copy-made", &[]),
         Content::ErasedMark { .. } => words.text("entries-erased", &[]),
         // Resolved into what they change; never listed on their own.
         Content::Correction { content, .. } => tell(words, content),

@@ -6,7 +6,10 @@
 //! rule says, and to [`crate::words`] the words themselves. Two things hold for every screen: the next
 //! thing to do stands in `next`, and nothing shows a streak, a missed day or a percentage.
 
+mod cannot_open;
 mod entries;
+mod erase;
+mod keeping;
 mod kept;
 mod ladder;
 mod log_session;
@@ -14,13 +17,18 @@ mod plain;
 mod plan;
 mod reasons;
 mod replay;
+mod restore;
 mod signs;
 mod spoke;
 mod stop;
 mod suggestion;
 mod today;
 
+pub use cannot_open::CannotOpenScreen;
 pub use entries::{EntriesScreen, EntryLine};
+pub use erase::EraseScreen;
+pub(crate) use keeping::{BackupLine, Keeping};
+pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
 pub use log_session::{
@@ -29,12 +37,15 @@ pub use log_session::{
 pub use plan::PlanScreen;
 pub use reasons::{Reason, ReasonGroup};
 pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
+pub use restore::RestoreScreen;
+pub(crate) use restore::Restoring;
 pub use signs::{SignChoice, SignsScreen};
 pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;
 pub use suggestion::SuggestionScreen;
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 
+use chrono::NaiveDate;
 use serde::Serialize;
 
 use crate::diary::entry::{Chosen, EntryId};
@@ -65,6 +76,10 @@ pub struct StoreNote {
     pub missing: u64,
     /// Nothing can be written just now.
     pub read_only: bool,
+    /// The last backup on this device could not be made.
+    pub no_backup: bool,
+    /// The folder is an older copy of the diary.
+    pub set_back: bool,
 }
 
 /// One screen.
@@ -91,6 +106,10 @@ pub enum Screen {
     Plan(PlanScreen),
     /// Something was kept.
     Kept(KeptScreen),
+    /// How the diary is kept.
+    Keeping(KeepingScreen),
+    /// What erasing comes to.
+    Erase(EraseScreen),
 }
 
 /// Something to press: its words, and what it asks for.
@@ -149,6 +168,36 @@ pub enum Does {
         /// The entry.
         of: EntryId,
     },
+    /// Show how the diary is kept.
+    Keeping,
+    /// Choose another passphrase.
+    NewKeys,
+    /// Make a recovery phrase, in place of the one there is.
+    MakePhrase,
+    /// Open with the recovery phrase.
+    OpenByPhrase,
+    /// Make a copy for elsewhere.
+    MakeCopy,
+    /// Look into a backup on this device, and restore it.
+    Restore,
+    /// Restore a copy from elsewhere.
+    RestoreCopy,
+    /// Start a new diary.
+    StartNew,
+    /// Erase an entry for good.
+    EraseEntry {
+        /// The entry.
+        of: EntryId,
+    },
+    /// Erase what was told of some days for good.
+    EraseDays {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        to: NaiveDate,
+    },
+    /// Erase everything for good.
+    EraseAll,
 }
 
 impl Action {

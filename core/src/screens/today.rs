@@ -129,7 +129,16 @@ impl Today<'_> {
         }
         if self.scene.store.missing > 0 {
             let missing = plain::whole(i64::try_from(self.scene.store.missing).unwrap_or(i64::MAX));
-            note(words.text("today-missing", &[("count", missing)]), None);
+            let action = act(message_id!("action-keeping"), Does::Keeping);
+            note(words.text("today-missing", &[("count", missing)]), action);
+        }
+        if self.scene.store.set_back {
+            let action = act(message_id!("action-keeping"), Does::Keeping);
+            note(words.text("today-set-back", &[]), action);
+        }
+        if self.scene.store.no_backup {
+            let action = act(message_id!("action-keeping"), Does::Keeping);
+            note(words.text("today-no-backup", &[]), action);
         }
         if paused {
             note(

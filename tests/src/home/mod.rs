@@ -8,7 +8,7 @@ use frond_core::companion::{Companion, Ports, Request, SessionTold, Told, Troubl
 use frond_core::diary::entry::{Answer, Ended, EntryId, Ratings, Reason, UsedPart};
 use frond_core::moment::{Moment, Stamp, Uptime};
 use frond_core::ports::sim::{SeededRandom, SimDisk};
-use frond_core::ports::{Passphrase, PassphraseKeeper, Stretch};
+use frond_core::ports::{NoMarks, Passphrase, PassphraseKeeper, Stretch};
 use frond_core::programme::values::{Position, Practice, Rating, Size};
 use frond_core::screens::Screen;
 
@@ -34,7 +34,11 @@ pub struct Home {
 /// What the companion needs, on this disk, with repeatable random bytes.
 #[must_use]
 pub fn ports(disk: &SimDisk, seed: u64) -> Ports {
-    Ports { disk: Arc::new(disk.clone()), random: Arc::new(SeededRandom::new(seed)) }
+    Ports {
+        disk: Arc::new(disk.clone()),
+        random: Arc::new(SeededRandom::new(seed)),
+        marks: Arc::new(NoMarks),
+    }
 }
 
 /// A keeper that protects nothing, for speed.

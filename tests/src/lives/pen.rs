@@ -342,7 +342,7 @@ impl Pen {
             2 => {
                 Content::MissingMark { entries: Count::new(1).unwrap(), after: None, before: None }
             }
-            3 => Content::RestoredMark { up_to: self.entries.len() as u64 },
+            3 => Content::RestoredMark { up_to: self.entries.len() as u64, replaced: None },
             _ => {
                 let before = span(dice);
                 Content::ErasedMark {

@@ -2,6 +2,7 @@
 //! added, in place of what can be pressed.
 
 mod forms;
+mod keeping;
 mod lists;
 mod page;
 mod press;
@@ -16,7 +17,9 @@ use frond_core::screens::{PlanScreen, Screen};
 use serde::Serialize;
 
 pub(crate) use forms::by_group;
+pub(crate) use keeping::{erase, restore};
 pub(crate) use page::Page;
+pub(crate) use press::command_of;
 pub(crate) use replay::replay;
 pub(crate) use stop::stop_lines;
 pub(crate) use suggestion::suggestion;
@@ -55,6 +58,8 @@ pub(crate) fn screen(json: bool, record: &Screen) -> Result<(), Failure> {
         Screen::Entries(screen) => lists::entries(page, screen),
         Screen::Plan(screen) => plan(page, screen),
         Screen::Kept(screen) => lists::kept(page, screen),
+        Screen::Keeping(screen) => keeping::keeping(page, screen),
+        Screen::Erase(screen) => keeping::erase(page, screen),
     })
 }
 

@@ -43,6 +43,25 @@ pub(super) fn command(does: &Does) -> String {
         Does::Choose { chosen: Chosen::Try, .. } => "frond suggest --try".to_owned(),
         Does::Choose { chosen: Chosen::Stay, .. } => "frond suggest --stay".to_owned(),
         Does::Strike { of } => format!("frond entries --strike {}", short(*of)),
+        Does::Keeping => "frond keeping".to_owned(),
+        Does::NewKeys => "frond passphrase".to_owned(),
+        Does::MakePhrase => "frond phrase".to_owned(),
+        Does::OpenByPhrase => "frond passphrase --phrase".to_owned(),
+        Does::MakeCopy => "frond copy FILE".to_owned(),
+        Does::Restore => "frond restore".to_owned(),
+        Does::RestoreCopy => "frond restore FILE --phrase".to_owned(),
+        Does::StartNew => "frond start".to_owned(),
+        Does::EraseEntry { of } => format!("frond erase --entry {}", short(*of)),
+        Does::EraseDays { from, to } => format!("frond erase --from {from} --to {to}"),
+        Does::EraseAll => "frond erase --everything".to_owned(),
+    }
+}
+
+/// What can be done and the command for it, in one line; nothing where it is what was just typed.
+pub(crate) fn command_of(action: &Action) -> Option<String> {
+    match action.does {
+        Does::Today => None,
+        does => Some(format!("{}: {}", action.label, command(&does))),
     }
 }
 

@@ -121,7 +121,9 @@ fn copy_of_diary() -> TempDir {
     let folder = copy.path().join("diary");
     fs::create_dir(&folder).unwrap();
     for (name, bytes) in bytes_of(&DEMO.file("diary")) {
-        fs::write(folder.join(name), bytes).unwrap();
+        let path = folder.join(name);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(path, bytes).unwrap();
     }
     copy
 }

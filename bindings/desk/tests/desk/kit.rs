@@ -87,13 +87,20 @@ impl Diary {
     }
 }
 
-/// Names and contents of a folder's files, the lock aside.
+/// Names and contents of every file in a folder and the folders in it.
 pub(crate) fn bytes_of(folder: &Path) -> Vec<(String, Vec<u8>)> {
-    let mut files: Vec<(String, Vec<u8>)> = fs::read_dir(folder)
-        .unwrap()
-        .map(|entry| entry.unwrap().path())
-        .map(|path| (path.file_name().unwrap().display().to_string(), fs::read(path).unwrap()))
-        .collect();
+    fn collect(folder: &Path, inner: &Path, files: &mut Vec<(String, Vec<u8>)>) {
+        for path in fs::read_dir(inner).unwrap().map(|entry| entry.unwrap().path()) {
+            if path.is_dir() {
+                collect(folder, &path, files);
+            } else {
+                let name = path.strip_prefix(folder).unwrap().display().to_string();
+                files.push((name, fs::read(path).unwrap()));
+            }
+        }
+    }
+    let mut files = Vec::new();
+    collect(folder, folder, &mut files);
     files.sort();
     files
 }

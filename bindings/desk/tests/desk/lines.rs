@@ -33,11 +33,12 @@ fn kind(content: &Content) -> &'static str {
         Content::ClockMark { .. } => "clock_mark",
         Content::MissingMark { .. } => "missing_mark",
         Content::RestoredMark { .. } => "restored_mark",
+        Content::CopyMade {} => "copy_made",
         Content::ErasedMark { .. } => "erased_mark",
     }
 }
 
-const KINDS: usize = 24;
+const KINDS: usize = 25;
 
 #[test]
 fn every_kind_is_described_with_an_example_that_reads() {

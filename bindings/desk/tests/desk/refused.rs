@@ -5,7 +5,7 @@ use std::process::Stdio;
 
 use frond_core::companion::{Companion, Ports};
 use frond_core::moment::Moment;
-use frond_core::ports::{OsRandom, Passphrase, PassphraseKeeper, RealDisk, Stretch};
+use frond_core::ports::{NoMarks, OsRandom, Passphrase, PassphraseKeeper, RealDisk, Stretch};
 
 use crate::kit::{Diary, frond, mode, refused, run, write_private};
 
@@ -138,8 +138,11 @@ fn the_passphrase_has_to_be_right_and_its_file_private() {
 fn a_diary_that_is_open_elsewhere_is_left_alone() {
     let diary = Diary::place();
     crate::kit::said(&diary.run("02T18:20", &["start"]));
-    let ports =
-        Ports { disk: std::sync::Arc::new(RealDisk), random: std::sync::Arc::new(OsRandom) };
+    let ports = Ports {
+        disk: std::sync::Arc::new(RealDisk),
+        random: std::sync::Arc::new(OsRandom),
+        marks: std::sync::Arc::new(NoMarks),
+    };
     let words = Passphrase::new("some invented words".to_owned()).unwrap();
     let keeper = PassphraseKeeper::new(words, Stretch::everyday());
     let moment = Moment::at("2026-03-02T18:30:00+00:00".parse().unwrap());

@@ -162,7 +162,12 @@ pub enum Content {
     RestoredMark {
         /// The place after which the backup knows nothing.
         up_to: u64,
+        /// How many entries the diary had that it took the place of, where that one could be read.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        replaced: Option<u64>,
     },
+    /// Machine mark: a copy of the diary was made for elsewhere.
+    CopyMade {},
     /// Machine mark: entries were erased. It keeps nothing of what they told.
     ErasedMark {
         /// The latest time an erased entry had; what counts towards going up starts afresh there.
@@ -183,6 +188,7 @@ impl Content {
             Self::ClockMark { .. }
                 | Self::MissingMark { .. }
                 | Self::RestoredMark { .. }
+                | Self::CopyMade {}
                 | Self::ErasedMark { .. }
         )
     }

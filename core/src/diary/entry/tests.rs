@@ -85,7 +85,8 @@ fn every_kind() -> Vec<Content> {
         Content::TimeConfirmed {},
         Content::ClockMark { change: ClockChange::LongAway },
         Content::MissingMark { entries: Count::new(3).unwrap(), after: Some(stamp), before: None },
-        Content::RestoredMark { up_to: 41 },
+        Content::RestoredMark { up_to: 41, replaced: None },
+        Content::CopyMade {},
         Content::ErasedMark { latest: stamp, caution_open: true, pause_open: false },
     ]
 }

@@ -48,6 +48,14 @@ pub struct Missing {
     pub new: bool,
 }
 
+impl Missing {
+    /// How many entries that is.
+    #[must_use]
+    pub fn entries(&self) -> u64 {
+        self.through.get().saturating_sub(self.from.get()).saturating_add(1)
+    }
+}
+
 /// Why the snapshot could not be used. The folded state is then rebuilt from the whole journal.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SnapshotTrouble {

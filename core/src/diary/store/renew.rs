@@ -78,32 +78,6 @@ impl Store {
         Ok(())
     }
 
-    /// Lets the diary open by a further keeper, in place of the one of the same sort. The recovery
-    /// recipient on the card is replaced too.
-    ///
-    /// # Errors
-    /// [`RenewError`]; the keys are then as they were.
-    pub fn add_keeper(
-        &mut self,
-        present: &dyn KeyKeeper,
-        further: &dyn KeyKeeper,
-        recovery: Option<String>,
-    ) -> Result<(), RenewError> {
-        if self.state != State::Writable {
-            return Err(RenewError::NotNow);
-        }
-        let (disk, random) = (self.disk.as_ref(), self.random.as_ref());
-        let mut keys = keys_file::read(disk, &self.folder).map_err(|_| RenewError::NotNow)?.keys;
-        let wrap = keys.wrap_of(present.kind()).ok_or(RenewError::NotNow)?;
-        let data_key = present.unwrap(wrap)?;
-        keys.put(further.kind(), further.wrap(&data_key, random)?);
-        let card = Card { recovery, ..self.card.clone() };
-        keys.card = Some(card.sealed(&data_key, random)?);
-        keys_file::write(disk, &self.folder, &keys)?;
-        self.card = card;
-        Ok(())
-    }
-
     /// Puts a diary with these entries into `folder`, which may be empty or hold another diary, even one
     /// that does not open. What is replaced is first copied among the kept bytes, byte for byte. After a
     /// power cut at any point the folder holds wholly what it held or wholly the restored diary.

@@ -21,4 +21,5 @@ const FILES: &[(&str, &str)] = &[
     ("ladder.ftl", include_str!("ladder.ftl")),
     ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
+    ("keeping.ftl", include_str!("keeping.ftl")),
 ];

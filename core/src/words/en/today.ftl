@@ -83,6 +83,7 @@ entries-missing-before = { $count ->
        *[other] { $count } entries are missing before { $before }
     }
 entries-restored = Restored from a copy
+entries-copy-made = A copy for elsewhere was made
 entries-erased = Erased
 
 plan-title = Your plan in words

@@ -1,4 +1,4 @@
-//! Power cuts while a diary is backed up, put under new keys, given a further keeper, restored or ended.
+//! Power cuts while a diary is backed up, put under new keys, restored or ended.
 //! Whatever reached the disk, these hold:
 //!
 //! - the diary is wholly the old one or wholly the new one, and the new one once that was said;
@@ -276,25 +276,6 @@ fn restore_holds(disk: &SimDisk, told: Told, before: &[(PathBuf, Vec<u8>)]) -> H
     }
 }
 
-// A further keeper.
-
-fn given_another_keeper(disk: &SimDisk) -> Told {
-    let Ok(mut opened) = try_open(disk) else { return Told::default() };
-    let recovery = Some("age1invented".to_owned());
-    let done = opened.store.add_keeper(&keeper(), &other(), recovery);
-    Told { done: done.is_ok(), ..Told::default() }
-}
-
-fn further_keeper_holds(disk: &SimDisk, told: Told) -> Holds {
-    let opened = try_open(disk).map_err(|e| format!("{e:?}"))?;
-    ensure(seen(&opened.store) == bodies(&[1, 2]), "entries are changed")?;
-    let further = opened.store.card().recovery.is_some();
-    ensure(further || !told.done, "the further keeper is forgotten")?;
-    drop(opened);
-    let phone = Store::open(Arc::new(disk.clone()), &folder(), &other(), random());
-    ensure(phone.is_ok() == further, "a mixture of keys")
-}
-
 /// The power goes off at every call after `prepare`, then what holds is checked; the same with the
 /// process killed and the power going off after the next opening.
 fn cut_everywhere<P>(
@@ -381,21 +362,7 @@ fn all_restores(left_out: Option<SyncFor>) -> Holds {
     )
 }
 
-fn all_further_keepers(left_out: Option<SyncFor>) -> Holds {
-    cut_everywhere(
-        left_out,
-        |disk| {
-            let mut store = create(disk);
-            store.append(&entry(1)).unwrap();
-            store.append(&entry(2)).unwrap();
-        },
-        |disk, ()| given_another_keeper(disk),
-        further_keeper_holds,
-    )
-}
-
 pub fn everything(left_out: Option<SyncFor>) -> Holds {
-    all_further_keepers(left_out)?;
     all_restores(left_out)?;
     all_ends(left_out)?;
     all_renewals(left_out)?;
@@ -420,9 +387,4 @@ fn an_end_cut_short_leaves_the_diary_or_nothing() {
 #[test]
 fn a_restore_cut_short_leaves_the_old_diary_or_the_restored_one() {
     all_restores(None).unwrap();
-}
-
-#[test]
-fn a_further_keeper_cut_short_opens_or_does_not() {
-    all_further_keepers(None).unwrap();
 }
