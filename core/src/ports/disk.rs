@@ -66,8 +66,8 @@ pub enum SyncFor {
     StagedNames,
     /// The name of the file that says so: from here on the old state never comes back.
     Switched,
-    /// The zeros over keys that must open nothing any more, before these lose their name.
-    KeysShredded,
+    /// The zeros over what must open to nobody any more, before it loses its name.
+    Shredded,
     /// The new names, and the removal of what belonged to the old state, before the file that asks
     /// for it goes.
     SwitchCarriedOut,
@@ -98,7 +98,7 @@ impl SyncFor {
         SyncFor::SealedName,
         SyncFor::StagedNames,
         SyncFor::Switched,
-        SyncFor::KeysShredded,
+        SyncFor::Shredded,
         SyncFor::SwitchCarriedOut,
         SyncFor::BackupFolder,
         SyncFor::BackupContent,

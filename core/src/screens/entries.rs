@@ -57,6 +57,7 @@ impl EntriesScreen {
             entries,
             actions: vec![
                 Action::new(words.text("action-log", &[]), Does::LogSession),
+                Action::new(words.text("action-keeping", &[]), Does::Keeping),
                 Action::new(words.text("action-today", &[]), Does::Today),
             ],
         }

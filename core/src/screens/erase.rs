@@ -36,6 +36,7 @@ impl EraseScreen {
             says.push(words.text("erase-caution-stays", &[]));
         }
         says.push(words.text("erase-step-asked", &[]));
+        says.push(words.text("erase-copies", &[]));
         says.push(words.text("erase-for-good", &[]));
         let confirm = words.text("action-erase", &[]);
         let does = match what {

@@ -320,6 +320,7 @@ impl Today<'_> {
         if self.programme.is_some() {
             actions.push(Action::new(self.say(message_id!("action-plan")), Does::Plan));
         }
+        actions.push(Action::new(self.say(message_id!("action-keeping")), Does::Keeping));
         actions
     }
 }

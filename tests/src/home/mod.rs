@@ -1,14 +1,15 @@
 //! A person at home: one diary on a simulated disk, and short ways to ask and to tell. The plan and
 //! everything told are invented.
 
+use std::collections::BTreeMap;
 use std::path::Path;
-use std::sync::Arc;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use frond_core::companion::{Companion, Ports, Request, SessionTold, Told, Trouble, Write};
 use frond_core::diary::entry::{Answer, Ended, EntryId, Ratings, Reason, UsedPart};
 use frond_core::moment::{Moment, Stamp, Uptime};
 use frond_core::ports::sim::{SeededRandom, SimDisk};
-use frond_core::ports::{NoMarks, Passphrase, PassphraseKeeper, Stretch};
+use frond_core::ports::{MarkError, MarkKeeper, NoMarks, Passphrase, PassphraseKeeper, Stretch};
 use frond_core::programme::values::{Position, Practice, Rating, Size};
 use frond_core::screens::Screen;
 
@@ -34,10 +35,42 @@ pub struct Home {
 /// What the companion needs, on this disk, with repeatable random bytes.
 #[must_use]
 pub fn ports(disk: &SimDisk, seed: u64) -> Ports {
-    Ports {
-        disk: Arc::new(disk.clone()),
-        random: Arc::new(SeededRandom::new(seed)),
-        marks: Arc::new(NoMarks),
+    with_marks(disk, seed, Arc::new(NoMarks))
+}
+
+/// The same, with marks kept outside the disk.
+#[must_use]
+pub fn with_marks(disk: &SimDisk, seed: u64, marks: Arc<dyn MarkKeeper>) -> Ports {
+    Ports { disk: Arc::new(disk.clone()), random: Arc::new(SeededRandom::new(seed)), marks }
+}
+
+/// Keeps marks in memory, as a phone's key store would.
+#[derive(Debug, Default)]
+pub struct Marks(Mutex<BTreeMap<[u8; 16], Vec<u8>>>);
+
+impl Marks {
+    fn all(&self) -> MutexGuard<'_, BTreeMap<[u8; 16], Vec<u8>>> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// How many diaries have one.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.all().len()
+    }
+}
+
+impl MarkKeeper for Marks {
+    fn keep(&self, diary: &[u8; 16], mark: &[u8]) -> Result<(), MarkError> {
+        self.all().insert(*diary, mark.to_vec());
+        Ok(())
+    }
+    fn kept(&self, diary: &[u8; 16]) -> Result<Option<Vec<u8>>, MarkError> {
+        Ok(self.all().get(diary).cloned())
+    }
+    fn forget(&self, diary: &[u8; 16]) -> Result<(), MarkError> {
+        self.all().remove(diary);
+        Ok(())
     }
 }
 
@@ -72,6 +105,23 @@ impl Home {
             Companion::start(&ports(&disk, 1), Path::new(FOLDER), &keeper(), "en").expect("starts");
         let uptime = Some(Uptime { boot: 1, millis: 1_000_000 });
         Self { disk, companion, moment: Moment { now: stamp(now), uptime } }
+    }
+
+    /// A new diary like the others, with marks kept outside.
+    ///
+    /// # Panics
+    /// If it cannot be made.
+    #[must_use]
+    pub fn marked(now: &str, marks: &Arc<Marks>) -> Self {
+        let disk = SimDisk::new();
+        let ports = with_marks(&disk, 1, marks.clone());
+        let companion =
+            Companion::start(&ports, Path::new(FOLDER), &keeper(), "en").expect("starts");
+        let uptime = Some(Uptime { boot: 1, millis: 1_000_000 });
+        let mut home = Self { disk, companion, moment: Moment { now: stamp(now), uptime } };
+        home.tell(Told::Programme { text: PLAN.into() });
+        home.tell(Told::ConfirmStep);
+        home
     }
 
     /// A new diary with the plan accepted and the first step confirmed.

@@ -100,9 +100,7 @@ impl Store {
         }
         for old in numbers.iter().skip(BACKUPS_KEPT - 1) {
             // One too many does no harm; the next backup tries again.
-            let path = inner.join(old.to_string());
-            let _ = switch::shred(self.disk.as_ref(), &path);
-            let _ = self.disk.remove(&path);
+            let _ = switch::end(self.disk.as_ref(), &inner.join(old.to_string()));
         }
         Ok(())
     }

@@ -89,8 +89,7 @@ pub(super) fn write(disk: &dyn Disk, folder: &Path, keys: &Keys) -> Result<(), C
     replace_file(disk, folder, &new, &path, &keys.bytes()?, names)?;
     if let Some(old) = old {
         // The file has lost its name; its sectors still hold wraps that a later erase could not reach.
-        let _ =
-            old.write_at(0, &vec![0u8; LEN]).and_then(|()| old.sync_data(SyncFor::KeysShredded));
+        let _ = old.write_at(0, &vec![0u8; LEN]).and_then(|()| old.sync_data(SyncFor::Shredded));
     }
     Ok(())
 }

@@ -12,6 +12,7 @@
 
 use super::errors::OpenError;
 use super::journal;
+use super::layout::CHUNK;
 use super::sealed::create_afresh;
 use super::{BACKUPS, LOCK, aside, keys_file, scrub, snapshot};
 use crate::ports::{Disk, DiskError, SyncFor};
@@ -87,44 +88,42 @@ pub(super) fn resume(disk: &dyn Disk, folder: &Path) -> Result<Option<Switch>, O
 }
 
 fn carry_out(disk: &dyn Disk, folder: &Path, switch: Switch) -> Result<(), DiskError> {
-    let has = |name: &str| disk.list(folder).map(|names| names.iter().any(|n| n == name));
-    // The old keys are still there as long as the new ones have not taken their name.
-    let old_keys = has(keys_file::NAME)? && (switch == Switch::Ended || has(NEXT_KEYS)?);
-    if switch != Switch::Restored && old_keys {
-        shred(disk, &folder.join(keys_file::NAME))?;
-    }
-    if switch == Switch::Ended {
-        for name in [keys_file::NAME, NEXT_KEYS, journal::NAME, NEXT_JOURNAL] {
-            gone(disk, &folder.join(name))?;
-        }
-    } else {
-        for (next, name) in [(NEXT_KEYS, keys_file::NAME), (NEXT_JOURNAL, journal::NAME)] {
-            match disk.rename(&folder.join(next), &folder.join(name)) {
-                Ok(()) | Err(DiskError::NotFound) => {}
-                Err(other) => return Err(other),
+    let path = |name: &str| folder.join(name);
+    // What a restore replaces lies among the kept bytes; anything else old must open to nobody any more.
+    let shreds = switch != Switch::Restored;
+    for (next, name) in [(NEXT_KEYS, keys_file::NAME), (NEXT_JOURNAL, journal::NAME)] {
+        if switch == Switch::Ended {
+            end(disk, &path(name))?;
+            end(disk, &path(next))?;
+        } else if disk.list(folder)?.iter().any(|n| n == next) {
+            // As long as the new one has not taken its name, what has it is the old one.
+            if shreds {
+                shred(disk, &path(name))?;
             }
+            disk.rename(&path(next), &path(name))?;
         }
     }
-    for name in [snapshot::NAME, super::RUNNING, scrub::RENEW] {
-        gone(disk, &folder.join(name))?;
+    for name in [snapshot::NAME, super::RUNNING] {
+        end(disk, &path(name))?;
     }
-    if switch != Switch::Restored {
-        empty(disk, &folder.join(aside::FOLDER))?;
-        empty(disk, &folder.join(BACKUPS))?;
+    gone(disk, &path(scrub::RENEW))?;
+    if shreds {
+        empty(disk, &path(aside::FOLDER))?;
+        empty(disk, &path(BACKUPS))?;
     }
     for name in disk.list(folder)? {
         // Files that were being written when a process ended; the lock is ours, so nobody writes now.
         if name.ends_with(".new") && name != LOCK {
-            gone(disk, &folder.join(name))?;
+            gone(disk, &path(&name))?;
         }
     }
     disk.sync_folder(folder, SyncFor::SwitchCarriedOut)?;
     // Not synced: should it come back, nothing is left to carry out, because whatever is written into
     // the folder later (a backup, a snapshot, a new diary) syncs the folder before it is acknowledged.
-    gone(disk, &folder.join(switch.name()))
+    gone(disk, &path(switch.name()))
 }
 
-/// Removes every file in a folder, and makes sure of it. What carries keys loses them first.
+/// Removes every file in a folder, and makes sure of it.
 fn empty(disk: &dyn Disk, inner: &Path) -> Result<(), DiskError> {
     let names = match disk.list(inner) {
         Ok(names) => names,
@@ -132,24 +131,29 @@ fn empty(disk: &dyn Disk, inner: &Path) -> Result<(), DiskError> {
         Err(other) => return Err(other),
     };
     for name in &names {
-        let path = inner.join(name);
-        shred(disk, &path)?;
-        gone(disk, &path)?;
+        end(disk, &inner.join(name))?;
     }
     if names.is_empty() { Ok(()) } else { disk.sync_folder(inner, SyncFor::SwitchCarriedOut) }
 }
 
-/// Writes zeros over the part of a file in which wraps of a key lie. On a disk that writes in place,
-/// what they opened is then out of reach for good, even for somebody who finds the old sectors.
+/// Makes a file open to nobody, then removes it.
+pub(super) fn end(disk: &dyn Disk, path: &Path) -> Result<(), DiskError> {
+    shred(disk, path)?;
+    gone(disk, path)
+}
+
+/// Writes zeros over the beginning of a file, where wraps and file keys lie (a small file is all
+/// beginning). On a disk that writes in place it then opens to nobody for good, not even to somebody who
+/// kept the old keys and finds the old sectors.
 pub(super) fn shred(disk: &dyn Disk, path: &Path) -> Result<(), DiskError> {
     let file = match disk.open(path) {
         Ok(file) => file,
         Err(DiskError::NotFound) => return Ok(()),
         Err(other) => return Err(other),
     };
-    let len = usize::try_from(file.length()?).unwrap_or(usize::MAX).min(keys_file::LEN);
-    file.write_at(0, &vec![0u8; len])?;
-    file.sync_data(SyncFor::KeysShredded)
+    let len = file.length()?.min(CHUNK);
+    file.write_at(0, &vec![0u8; usize::try_from(len).unwrap_or(0)])?;
+    file.sync_data(SyncFor::Shredded)
 }
 
 fn gone(disk: &dyn Disk, path: &Path) -> Result<(), DiskError> {

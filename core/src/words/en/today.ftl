@@ -3,8 +3,8 @@
 today-title = Today
 today-read-only = The diary can only be read just now. What you wrote is there. Free some space on the disk, then open it again.
 today-missing = { $count ->
-        [one] One earlier entry may be missing. The damaged file was kept aside. Tell your clinician at the next talk; until then your plan stays on this step.
-       *[other] { $count } earlier entries may be missing. The damaged file was kept aside. Tell your clinician at the next talk; until then your plan stays on this step.
+        [one] One earlier entry may be missing. Tell your clinician at the next talk; until then your plan stays on this step.
+       *[other] { $count } earlier entries may be missing. Tell your clinician at the next talk; until then your plan stays on this step.
     }
 today-paused = Trainers are paused until you have spoken with someone.
 today-clock = Is it { $date }, { $when }? The clock of this device may be wrong.
