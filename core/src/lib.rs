@@ -18,6 +18,7 @@ pub mod companion;
 pub mod diary;
 pub mod moment;
 pub mod ports;
+pub mod practice;
 pub mod programme;
 pub mod progression;
 pub mod safety;

@@ -18,6 +18,7 @@ const FILES: &[(&str, &str)] = &[
     ("safety.ftl", include_str!("safety.ftl")),
     ("today.ftl", include_str!("today.ftl")),
     ("session.ftl", include_str!("session.ftl")),
+    ("practice.ftl", include_str!("practice.ftl")),
     ("ladder.ftl", include_str!("ladder.ftl")),
     ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
