@@ -21,6 +21,7 @@ pub mod ports;
 pub mod practice;
 pub mod programme;
 pub mod progression;
+pub mod reminders;
 pub mod safety;
 pub mod screens;
 pub mod words;

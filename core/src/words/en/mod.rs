@@ -19,6 +19,8 @@ const FILES: &[(&str, &str)] = &[
     ("today.ftl", include_str!("today.ftl")),
     ("session.ftl", include_str!("session.ftl")),
     ("practice.ftl", include_str!("practice.ftl")),
+    ("reminders.ftl", include_str!("reminders.ftl")),
+    ("leaving.ftl", include_str!("leaving.ftl")),
     ("ladder.ftl", include_str!("ladder.ftl")),
     ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
