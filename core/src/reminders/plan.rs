@@ -2,6 +2,7 @@
 //! by what comes out.
 
 use std::collections::BTreeSet;
+use std::fmt;
 
 use chrono::{Datelike, Days, NaiveDate, NaiveDateTime, TimeDelta};
 use serde::Serialize;
@@ -17,7 +18,7 @@ use crate::words::Words;
 pub const MOST: usize = 50;
 
 /// How far ahead is looked, in days, when there is little to find.
-const HORIZON_DAYS: u64 = 400;
+const HORIZON_DAYS: usize = 400;
 
 /// A session that was practised.
 #[derive(Clone, PartialEq, Eq)]
@@ -59,12 +60,18 @@ pub struct Facts<'a> {
 
 /// Duty: these instants are to be remembered, in these words, and no others. Nothing in it tells what
 /// for.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, PartialEq, Eq, Serialize)]
 pub struct PlanReminders {
     /// The instants, in order, each as lived in the zone of the moment. Empty: remember nothing.
     pub at: Vec<Stamp>,
     /// What each says.
     pub words: String,
+}
+
+impl fmt::Debug for PlanReminders {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("PlanReminders(..)")
+    }
 }
 
 /// The next reminders: at most `count`, and never more than [`MOST`].
@@ -121,7 +128,7 @@ fn next(
     // days more are looked at once there are enough.
     let mut after_enough = 0;
     let first = moment.now.day() - Days::new(1);
-    for day in first.iter_days().take(HORIZON_DAYS as usize) {
+    for day in first.iter_days().take(HORIZON_DAYS) {
         after_enough += u8::from(found.len() >= count);
         if reminders.is_empty() || after_enough > 2 {
             break;

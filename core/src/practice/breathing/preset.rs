@@ -1,5 +1,7 @@
 //! What is offered for breathing: what the plan prescribes, and always one plain even breath (B4, B5).
 
+use std::fmt;
+
 use super::pattern::{Conditions, Holds, Pattern, PatternError};
 use crate::programme::plan::{MinutesSpan, Programme};
 use crate::programme::values::{Line, Practice};
@@ -11,7 +13,7 @@ use crate::words::Words;
 pub const EVEN_MINUTES: (u8, u8) = (3, 5);
 
 /// Where a preset comes from.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub enum Origin {
     /// The plan.
     Plan {
@@ -26,6 +28,13 @@ pub enum Origin {
     },
     /// The plain even breath.
     Even,
+}
+
+// What was prescribed is private.
+impl fmt::Debug for Origin {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Origin(..)")
+    }
 }
 
 /// A pattern to choose.

@@ -49,7 +49,7 @@ impl Choice {
 }
 
 /// What is said of a practice that was found.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Offer {
     /// When it began, if it had.
     pub began: Option<Stamp>,
@@ -57,6 +57,12 @@ pub struct Offer {
     pub certain_millis: u64,
     /// Whether it can go on; one that was stopped or had finished cannot.
     pub can_go_on: bool,
+}
+
+impl fmt::Debug for Offer {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Offer(..)")
+    }
 }
 
 impl Offer {

@@ -63,7 +63,7 @@ impl fmt::Debug for Timer {
 }
 
 /// What a screen shows of a timer at one instant.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, PartialEq, Eq, Serialize)]
 pub struct View {
     /// Where it stands.
     pub state: State,
@@ -84,6 +84,12 @@ pub struct View {
     /// Milliseconds until the clock by itself reaches the part's least or its end; `None` while it
     /// stands still. A shell wakes then, and needs no alarm besides.
     pub next_in_millis: Option<u64>,
+}
+
+impl fmt::Debug for View {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("View(..)")
+    }
 }
 
 impl Timer {

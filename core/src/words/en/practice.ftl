@@ -37,8 +37,8 @@ found-title = Your practice was interrupted
 found-began = It began { $when }.
 found-counted = { $minutes ->
         [0] Less than a minute is certain.
-        [one] { $minutes } minute is certain.
-       *[other] { $minutes } minutes are certain.
+        [one] It is certain that you practised for { $minutes } minute.
+       *[other] It is certain that you practised for { $minutes } minutes.
     }
 found-only-certain = Only the time that is certain is counted. If you practised for longer, you can write that down yourself.
 found-go-on = Go on from here

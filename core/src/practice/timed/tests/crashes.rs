@@ -50,6 +50,13 @@ proptest! {
             let total = timer.view(&at).total_millis;
             prop_assert_eq!(shown, total, "an event alone adds no time");
             prop_assert!(total >= before && total <= ran && total <= up);
+            // The next change comes when it is said to, and not a millisecond earlier.
+            let view = timer.view(&at);
+            if let Some(next) = view.next_in_millis {
+                let then = |ahead: u64| timer.view(&tick_millis(1, up + ahead, wall));
+                let changed = |then: &View| then.state != view.state || then.least_reached != view.least_reached;
+                prop_assert!(next > 0 && changed(&then(next)) && !changed(&then(next - 1)));
+            }
             before = total;
         }
     }

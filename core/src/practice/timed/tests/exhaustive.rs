@@ -55,8 +55,9 @@ impl Life {
                 life.model.crashes(seconds, true);
             }
             Next::Restart => {
-                // The new running time may well be higher than the old one.
-                (life.boot, life.up) = (life.boot + 1, life.up / 2 + 700 * (life.boot % 3));
+                // The new running time may well look as if the old one had gone on.
+                let up = if life.boot % 2 == 1 { life.up } else { life.up / 2 };
+                (life.boot, life.up) = (life.boot + 1, up);
                 life.timer = found(&life.timer).go_on(&tick(life.boot, life.up, life.wall));
                 life.model.crashes(seconds, false);
             }

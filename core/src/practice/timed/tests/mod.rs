@@ -130,6 +130,32 @@ fn w8_an_unsaid_reason_counts_as_stopped_and_parts_without_time_are_left_out() {
     assert_eq!(nothing.happened, at(1).now);
 }
 
+/// What comes of a practice is all that a session told needs, but for what is asked afterwards.
+#[test]
+fn w8_a_session_can_be_told_from_it() {
+    let at = |second: u64| tick(1, second, second as i64);
+    let begun = timer(&[(10, 20), (30, 60)], &at(0)).after(Event::Begin { part: 0 }, &at(0));
+    let main =
+        begun.after(Event::Enough { part: 0 }, &at(15)).after(Event::Begin { part: 1 }, &at(20));
+    let done = main.after(Event::Enough { part: 1 }, &at(65)).done().unwrap();
+    let told = crate::companion::SessionTold {
+        ended: done.ended(None),
+        practice: done.practice,
+        parts: done.parts,
+        position: done.position,
+        ratings: crate::diary::entry::Ratings::default(),
+        signs: Vec::new(),
+        note: None,
+    };
+    assert!(told.ended == crate::diary::entry::Ended::Finished);
+    let parts: Vec<(u16, u32)> = told
+        .parts
+        .iter()
+        .map(|part| (part.widest_diameter_tenths_mm.unwrap().get(), part.practised_seconds))
+        .collect();
+    assert_eq!(parts, [(200, 15), (220, 45)]);
+}
+
 #[test]
 fn what_can_be_timed_is_checked_and_the_fixtures_can() {
     let bad = |parts: &[(u64, u64)]| {

@@ -112,8 +112,10 @@ fn a_newer_record_asks_for_an_update_whatever_else_it_holds() {
 fn debug_text_tells_nothing_of_a_practice() {
     let timer = running();
     let done = timer.clone().after(Event::Stop, &tick(1, 1_110, 110)).done();
-    let shown = format!("{timer:?} {:?} {done:?} {:?}", found(&timer), RunningError::Unreadable);
-    assert_eq!(shown, "Timer(..) Found(..) Some(Done(..)) Unreadable");
+    let at = tick(1, 1_110, 110);
+    let (view, offer) = (timer.view(&at), found(&timer).offer(&at));
+    let shown = format!("{timer:?} {:?} {done:?} {view:?} {offer:?}", found(&timer));
+    assert_eq!(shown, "Timer(..) Found(..) Some(Done(..)) View(..) Offer(..)");
 }
 
 proptest! {
