@@ -9,6 +9,9 @@ use crate::programme::values::{Minutes, Position, Practice, Size};
 /// Longest part: the most minutes a plan can ask, and one breath of the slowest pattern.
 const LONGEST_MILLIS: u64 = Minutes::MOST as u64 * 60_000 + 20_000;
 
+/// The most parts of a practice.
+pub(super) const MOST_PARTS: usize = 6;
+
 /// One part with its time.
 #[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -87,7 +90,7 @@ impl Planned {
         position: Position,
         parts: Vec<PlannedPart>,
     ) -> Result<Self, PlanError> {
-        if parts.is_empty() || parts.len() > 6 {
+        if parts.is_empty() || parts.len() > MOST_PARTS {
             return Err(PlanError::Parts);
         }
         if !parts.iter().all(PlannedPart::fits) {

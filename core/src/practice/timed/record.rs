@@ -3,11 +3,11 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::planned::{Planned, PlannedPart};
+use super::planned::{MOST_PARTS, Planned, PlannedPart};
 use crate::diary::entry::EntryId;
 use crate::message_id;
 use crate::moment::{Stamp, Uptime};
-use crate::programme::values::{Position, Practice};
+use crate::programme::values::{Position, Practice, Size};
 
 /// The version this program writes and reads.
 const FORMAT: u32 = 1;
@@ -171,6 +171,29 @@ impl Running {
                 };
             }
         }
+    }
+
+    /// A smaller trainer is used from here on (W10). What was practised with the larger one stays as it
+    /// is; what was still to come is left out; one part with the smaller one waits to be begun.
+    pub fn smaller(&mut self, part: usize, size: Size) {
+        let (Some(now), Some(main)) = (self.parts.get(part), self.parts.last()) else { return };
+        let smaller = now.widest_diameter_tenths_mm.is_some_and(|now| size < now);
+        let used = if self.is_last(part) { self.counted(part) } else { 0 };
+        let most_millis = main.most_millis.saturating_sub(used);
+        let next = PlannedPart {
+            widest_diameter_tenths_mm: Some(size),
+            least_millis: main.least_millis.min(most_millis),
+            most_millis,
+        };
+        let kept = if self.counted(part) > 0 { part + 1 } else { part };
+        if !smaller || kept >= MOST_PARTS {
+            return;
+        }
+        self.parts.truncate(kept);
+        self.parts.push(next);
+        self.counted_millis.truncate(kept);
+        self.counted_millis.push(0);
+        self.stage = Stage::Ready { part: kept };
     }
 
     /// The person says that a part is enough. Finished only if it is the last and took its least.

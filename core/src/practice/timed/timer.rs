@@ -9,6 +9,7 @@ use super::planned::Planned;
 use super::record::{Running, RunningError, Stage};
 use super::result::Done;
 use crate::diary::entry::EntryId;
+use crate::programme::values::Size;
 
 /// Something that happens to a practice. One that does not fit changes nothing but the clock (W3).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,6 +27,13 @@ pub enum Event {
     Enough {
         /// The part shown when it was tapped.
         part: usize,
+    },
+    /// A smaller trainer from here on. Larger ones are no event: they are chosen before a practice.
+    Smaller {
+        /// The part shown when it was tapped.
+        part: usize,
+        /// The smaller size.
+        size: Size,
     },
     /// Stop. Heard in every state.
     Stop,
@@ -117,6 +125,12 @@ impl Timer {
                 | Stage::Running { part: at }
                 | Stage::Paused { part: at },
             ) if part == at => running.enough(part),
+            (
+                Event::Smaller { part, size },
+                Stage::Ready { part: at }
+                | Stage::Running { part: at }
+                | Stage::Paused { part: at },
+            ) if part == at => running.smaller(part, size),
             (Event::Stop, _) => running.stage = Stage::Stopped,
             _ => {}
         }
@@ -166,6 +180,13 @@ impl Timer {
             least_reached: part_millis >= least_millis,
             next_in_millis: (state == State::Running).then(|| mark - part_millis),
         }
+    }
+
+    /// The size of the part it is about, where a trainer is used: smaller ones than this can be offered
+    /// at any moment ([`Event::Smaller`]).
+    #[must_use]
+    pub fn size(&self) -> Option<Size> {
+        self.running.parts.get(self.running.part()).and_then(|part| part.size())
     }
 
     /// What to keep now, so that the practice outlives this process. To be replaced as a whole after

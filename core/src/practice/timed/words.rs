@@ -47,6 +47,7 @@ impl Event {
             Event::Pause => Some(message_id!("timed-pause")),
             Event::GoOn => Some(message_id!("timed-go-on")),
             Event::Enough { .. } => Some(message_id!("timed-part-done")),
+            Event::Smaller { .. } => Some(message_id!("timed-smaller")),
             Event::Stop => Some(message_id!("timed-stop")),
             Event::Seen => None,
         }

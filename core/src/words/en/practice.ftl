@@ -31,6 +31,7 @@ timed-begin = Begin
 timed-pause = Pause
 timed-go-on = Go on
 timed-part-done = This part is enough
+timed-smaller = Use a smaller one
 timed-stop = Stop
 
 found-title = Your practice was interrupted

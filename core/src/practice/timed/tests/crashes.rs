@@ -11,6 +11,8 @@ fn happenings() -> impl Strategy<Value = Vec<(Event, u64, i64)>> {
         Just(Event::Pause),
         Just(Event::GoOn),
         (0usize..3).prop_map(|part| Event::Enough { part }),
+        (0usize..4, 150u64..240)
+            .prop_map(|(part, size)| Event::Smaller { part, size: Size::new(size).unwrap() }),
         Just(Event::Seen),
         Just(Event::Seen),
         Just(Event::Stop),

@@ -130,6 +130,56 @@ fn w8_an_unsaid_reason_counts_as_stopped_and_parts_without_time_are_left_out() {
     assert_eq!(nothing.happened, at(1).now);
 }
 
+#[test]
+fn w10_going_smaller_is_one_action_and_going_larger_none() {
+    let at = |second: u64| tick(1, second, second as i64);
+    let size = |tenths: u64| Size::new(tenths).unwrap();
+    let begun = timer(&[(10, 20), (30, 60)], &at(0)).after(Event::Begin { part: 0 }, &at(0));
+    let main =
+        begun.after(Event::Enough { part: 0 }, &at(15)).after(Event::Begin { part: 1 }, &at(20));
+    assert_eq!(main.size(), Some(size(220)));
+    for larger in [220, 230] {
+        let same = main.clone().after(Event::Smaller { part: 1, size: size(larger) }, &at(30));
+        assert!(same == main.clone().after(Event::Seen, &at(30)));
+    }
+    let smaller = main.after(Event::Smaller { part: 1, size: size(200) }, &at(30));
+    let view = smaller.view(&at(500));
+    assert_eq!((view.state, view.part, view.total_millis), (State::Ready, 2, 25_000));
+    assert_eq!(
+        (view.least_millis, view.most_millis),
+        (30_000, 50_000),
+        "the time the main part still had"
+    );
+    assert_eq!(smaller.size(), Some(size(200)));
+    let done = smaller
+        .after(Event::Begin { part: 2 }, &at(500))
+        .after(Event::Seen, &at(900))
+        .done()
+        .unwrap();
+    assert_eq!((done.how, seconds(&done)), (How::Finished, vec![15, 10, 50]));
+    let sizes: Vec<u16> =
+        done.parts.iter().map(|part| part.widest_diameter_tenths_mm.unwrap().get()).collect();
+    assert_eq!(
+        sizes,
+        [200, 220, 200],
+        "the main size is the smaller one: it is not on the step (F2)"
+    );
+    // Before anything was practised the larger one is not told at all.
+    let first = timer(&[(10, 20), (30, 60)], &at(0))
+        .after(Event::Smaller { part: 0, size: size(180) }, &at(0));
+    let done =
+        first.after(Event::Begin { part: 0 }, &at(0)).after(Event::Stop, &at(9)).done().unwrap();
+    assert_eq!(
+        (done.parts[0].widest_diameter_tenths_mm, seconds(&done)),
+        (Some(size(180)), vec![9])
+    );
+    // Where no trainer is used there is nothing smaller.
+    let part = PlannedPart { widest_diameter_tenths_mm: None, least_millis: 1, most_millis: 9 };
+    let quiet = Planned::new(Practice::Meditation, Position::Sitting, vec![part]).unwrap();
+    let quiet = Timer::new(quiet, id(), &at(0));
+    assert!(quiet.clone().after(Event::Smaller { part: 0, size: size(180) }, &at(0)) == quiet);
+}
+
 /// What comes of a practice is all that a session told needs, but for what is asked afterwards.
 #[test]
 fn w8_a_session_can_be_told_from_it() {

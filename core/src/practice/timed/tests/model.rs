@@ -6,6 +6,7 @@ use super::super::{Event, SEEN_EVERY_MILLIS};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Model {
     parts: Vec<(u64, u64)>,
+    sizes: Vec<u16>,
     pub counted: Vec<u64>,
     pub part: usize,
     pub runs: bool,
@@ -20,6 +21,7 @@ impl Model {
     pub fn new(parts: &[(u64, u64)]) -> Self {
         Self {
             parts: parts.to_vec(),
+            sizes: (0..parts.len()).map(|index| 200 + 20 * index as u16).collect(),
             counted: vec![0; parts.len()],
             part: 0,
             runs: false,
@@ -72,6 +74,19 @@ impl Model {
             }
             Event::Pause => self.runs = false,
             Event::GoOn if !self.waits => self.runs = true,
+            Event::Smaller { part, size } if part == self.part && size.get() < self.sizes[part] => {
+                let (least, most) = *self.parts.last().unwrap();
+                let last = part + 1 == self.parts.len();
+                let left = if last { most - self.counted[part] } else { most };
+                // A part that has time stays before the new one; any other gives way to it.
+                let before = part + usize::from(self.counted[part] > 0);
+                if before < 6 {
+                    self.parts.splice(before.., [(least.min(left), left)]);
+                    self.sizes.splice(before.., [size.get()]);
+                    self.counted.splice(before.., [0]);
+                    (self.part, self.runs, self.waits) = (before, false, true);
+                }
+            }
             Event::Enough { part } if part == self.part => {
                 let short = self.counted[part] < self.parts[part].0 || !self.begun;
                 self.next_part();
