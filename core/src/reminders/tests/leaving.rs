@@ -1,0 +1,206 @@
+//! Nothing that leaves the phone with a reminder hints at health, in any language.
+
+use super::*;
+use crate::programme::values::Token;
+
+/// Beginnings of words that would give the person away, language by language. A language that is
+/// offered without a list here fails the test.
+const HEALTH_WORDS: &[(&str, &[&str])] = &[(
+    "en",
+    &[
+        "ache",
+        "anat",
+        "anus",
+        "appointment",
+        "birth",
+        "bleed",
+        "blood",
+        "bod",
+        "breath",
+        "cancer",
+        "care",
+        "clinic",
+        "cramp",
+        "diary",
+        "dilat",
+        "discomfort",
+        "doctor",
+        "dose",
+        "exercise",
+        "fertil",
+        "floor",
+        "frond",
+        "genit",
+        "gyn",
+        "health",
+        "heal",
+        "hospital",
+        "hurt",
+        "ill",
+        "insert",
+        "intercourse",
+        "intim",
+        "medic",
+        "menopaus",
+        "midwi",
+        "muscle",
+        "nurse",
+        "pain",
+        "patient",
+        "pelv",
+        "period",
+        "physio",
+        "pill",
+        "plan",
+        "practi",
+        "pregnan",
+        "program",
+        "rate",
+        "rating",
+        "relax",
+        "rehab",
+        "scar",
+        "session",
+        "sex",
+        "sick",
+        "sign",
+        "size",
+        "spasm",
+        "step",
+        "stretch",
+        "symptom",
+        "tampon",
+        "tense",
+        "therap",
+        "touch",
+        "train",
+        "treat",
+        "urin",
+        "uter",
+        "vagi",
+        "visit",
+        "vulv",
+        "womb",
+        "wom",
+        "worr",
+    ],
+)];
+
+fn health_words(tag: &str) -> &'static [&'static str] {
+    let list = HEALTH_WORDS.iter().find(|(one, _)| *one == tag);
+    list.unwrap_or_else(|| panic!("no list of health words for {tag}")).1
+}
+
+/// The health words that begin some word of a text.
+fn found_in(text: &str, list: &[&'static str]) -> Vec<&'static str> {
+    let text = text.to_lowercase();
+    let words: Vec<&str> = text.split(|one: char| !one.is_alphabetic()).collect();
+    list.iter().copied().filter(|bad| words.iter().any(|word| word.starts_with(bad))).collect()
+}
+
+/// The messages of `leaving.ftl`, without comments and ids.
+fn leaving(language: &crate::words::Language) -> Vec<(String, String)> {
+    let (_, source) = language.files.iter().find(|(name, _)| *name == "leaving.ftl").unwrap();
+    let lines = source.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
+    lines
+        .map(|line| match line.split_once('=') {
+            Some((id, text)) => (id.trim().to_owned(), text.trim().to_owned()),
+            None => (String::new(), line.to_owned()),
+        })
+        .collect()
+}
+
+#[test]
+fn n10_no_message_that_leaves_holds_a_health_word_in_any_language() {
+    for language in Words::offered(false) {
+        let list = health_words(language.tag);
+        let messages = leaving(language);
+        assert!(messages.len() > NeutralWords::ALL.len(), "{}: the scan is broken", language.tag);
+        for (id, text) in messages {
+            assert!(id.starts_with("leaving-"), "{}: {id} {text:?}", language.tag);
+            // Nothing can be put into a message that leaves.
+            assert!(!text.contains('{'), "{}: {id}", language.tag);
+            assert_eq!(found_in(&text, list), [""; 0], "{}: {text:?}", language.tag);
+        }
+    }
+}
+
+#[test]
+fn n10_the_scan_finds_what_it_should() {
+    let list = health_words("en");
+    for text in [
+        "Your exercises",
+        "TRAINER 2",
+        "Time to breathe",
+        "pelvic-floor",
+        "See your clinic",
+        "Frond",
+    ] {
+        assert!(!found_in(text, list).is_empty(), "{text}");
+    }
+    assert!(found_in("A moment for you", list).is_empty());
+}
+
+/// Reminders full of words that must stay inside, next to the same without them.
+fn telling() -> (ReminderSettings, ReminderSettings) {
+    let make = |practice: &str, routine: &str| {
+        let practice = Practice::Other(Token::new(practice).unwrap());
+        let after = When::After {
+            routine: Line::new(routine).unwrap(),
+            days: Weekdays::ALL,
+            about: Some(time("21:00")),
+        };
+        settings(vec![
+            daily(practice.clone(), &["09:00"]),
+            Reminder { practice, when: after, skip_when_done: true },
+        ])
+    };
+    (make("pelvic-floor-therapy", "my vaginal exercises at the clinic"), make("walk", "tea"))
+}
+
+#[test]
+fn n10_nothing_of_practice_plan_or_routine_leaves() {
+    let (telling, plain) = telling();
+    let now = moment("2026-03-02T07:00:00+01:00[Europe/Madrid]");
+    for says in NeutralWords::ALL {
+        for language in Words::offered(false) {
+            let words = Words::for_language(language.tag);
+            let with = |base: &ReminderSettings| ReminderSettings { words: says, ..base.clone() };
+            let (telling, plain) = (with(&telling), with(&plain));
+            let facts = Facts::default();
+            let leaves = serde_json::to_string(&plan(&telling, &facts, &now, 3, &words)).unwrap();
+            assert_eq!(
+                leaves,
+                serde_json::to_string(&plan(&plain, &facts, &now, 3, &words)).unwrap()
+            );
+            let file = calendar(&telling, &facts, &now, &words).unwrap();
+            assert!(file == calendar(&plain, &facts, &now, &words).unwrap());
+            let list = health_words(language.tag);
+            // Names of RFC 5545 itself, and of a zone, are no one's words.
+            let own = plan(&telling, &facts, &now, 3, &words).words;
+            for text in [own.as_str(), file.name.as_str()] {
+                assert_eq!(found_in(text, list), [""; 0], "{text}");
+            }
+            for line in file.text.replace("\r\n ", "").lines() {
+                let value = line.split_once(':').unwrap().1;
+                assert_eq!(found_in(value, list), [""; 0], "{line}");
+            }
+        }
+    }
+}
+
+#[test]
+fn n10_n12_words_beside_the_settings() {
+    let words = words();
+    let mut said = vec![off_line(&words), calendar_note(&words)];
+    said.extend(NeutralWords::ALL.map(|one| one.preview(&words)));
+    insta::assert_snapshot!(said.join("\n"));
+}
+
+#[test]
+fn debug_text_of_reminders_tells_nothing() {
+    let (telling, _) = telling();
+    let shown =
+        format!("{telling:?} {:?} {:?}", telling.reminders, telling.reminders.get()[1].when);
+    assert_eq!(shown, "ReminderSettings(..) ReminderList(..) When(..)");
+}
