@@ -22,4 +22,5 @@ pub mod programme;
 pub mod progression;
 pub mod safety;
 pub mod screens;
+pub mod sealing;
 pub mod words;
