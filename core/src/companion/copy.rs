@@ -71,7 +71,7 @@ impl Copy {
                 Self::of(backup.entries, card, made(&about), missing)
             }
             CopyFrom::Elsewhere { bytes, phrase } => {
-                let with = OpenWith::Identities(vec![phrase.identity()]);
+                let with = OpenWith::Identities(vec![phrase.identity().clone()]);
                 let text = open(bytes, &with, PORTABLE_MOST)?;
                 let copy = Portable::read(&text)?;
                 Self::of(copy.entries, copy.card, Some(copy.made), 0)

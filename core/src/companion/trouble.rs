@@ -260,10 +260,12 @@ impl From<BackupError> for Trouble {
 impl From<SealedError> for Trouble {
     fn from(error: SealedError) -> Self {
         match error {
-            SealedError::WrongKey => Self::WrongPhrase,
+            SealedError::WrongKey | SealedError::WrongPassphrase => Self::WrongPhrase,
             SealedError::Newer => Self::Update,
-            SealedError::Read => Self::TryAgain,
-            SealedError::NotSealed
+            SealedError::Read(_) => Self::TryAgain,
+            SealedError::NotAge
+            | SealedError::NeedsPassphrase
+            | SealedError::NeedsKey
             | SealedError::Damaged
             | SealedError::TooMuchWork
             | SealedError::TooLarge => Refusal::NotACopy.into(),

@@ -10,6 +10,7 @@ use argon2::{Algorithm, Argon2, Params, Version};
 use chacha20poly1305::aead::{Aead, KeyInit, Payload};
 use chacha20poly1305::{XChaCha20Poly1305, XNonce};
 use std::fmt;
+use unicode_normalization::UnicodeNormalization;
 use zeroize::Zeroizing;
 
 const VERSION: u8 = 1;
@@ -27,15 +28,20 @@ pub struct Passphrase(Zeroizing<String>);
 pub struct EmptyPassphrase;
 
 impl Passphrase {
-    /// Takes the words over exactly as typed.
+    /// Takes the words over as typed, with letters composed (Unicode NFC, as RFC 8265 section 4.2 has
+    /// it), so that one keyboard's accents open what another's sealed.
     ///
     /// # Errors
     /// [`EmptyPassphrase`] when there is nothing in it.
     pub fn new(words: String) -> Result<Self, EmptyPassphrase> {
         let words = Zeroizing::new(words);
-        if words.is_empty() { Err(EmptyPassphrase) } else { Ok(Self(words)) }
+        // Room enough at once: a text that grows leaves copies of itself behind.
+        let mut composed = Zeroizing::new(String::with_capacity(words.len().saturating_mul(3)));
+        composed.extend(words.nfc());
+        if composed.is_empty() { Err(EmptyPassphrase) } else { Ok(Self(composed)) }
     }
 
+    /// The words, for what seals with them.
     pub(crate) fn expose(&self) -> &str {
         &self.0
     }
@@ -188,6 +194,16 @@ mod tests {
     fn keeper(words: &str) -> PassphraseKeeper {
         let words = Passphrase::new(words.to_owned()).unwrap();
         PassphraseKeeper::new(words, Stretch::cheap_for_tests_only())
+    }
+
+    #[test]
+    fn the_way_an_accent_was_typed_does_not_matter() {
+        let random = SeededRandom::new(1);
+        let key = DataKey::new(&random).unwrap();
+        let wrap = keeper("caf\u{e9} ma\u{f1}ana").wrap(&key, &random).unwrap();
+        let other = keeper("cafe\u{301} man\u{303}ana").unwrap(&wrap).unwrap();
+        assert_eq!(other.expose(), key.expose());
+        assert!(keeper("cafe manana").unwrap(&wrap).is_err());
     }
 
     #[test]

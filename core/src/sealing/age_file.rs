@@ -1,255 +1,330 @@
-//! age files, version 1 (C2SP age specification): sealing and opening, with limits on what a stranger's
-//! file may ask for.
+//! age files, version 1 (C2SP, age.md): sealing to public keys or to a passphrase, and opening.
+//!
+//! Decides how hard a passphrase is stretched, how much a stored file may ask for, and what each
+//! failure means to a person. Written is the binary form; the armored text form is read too. What is
+//! in a file, and its name, are decided elsewhere.
+//!
+//! The library takes its randomness from the operating system itself: the one exception to the
+//! [`Random`](crate::ports::Random) port.
+//!
+//! Nothing of a file's content is given out before all of it has verified.
 
-use std::fmt;
-use std::io::{Read, Write};
-use std::iter;
-use std::str::FromStr;
-
+use super::age_keys::{Identity, Recipient};
+use crate::ports::Passphrase;
 use age::armor::ArmoredReader;
-use age::secrecy::{ExposeSecret, SecretString};
-use age::{DecryptError, Decryptor, Encryptor};
+use age::secrecy::SecretString;
+use age::{DecryptError, Decryptor, EncryptError, Encryptor};
+use std::io::{self, BufRead, BufReader, Read, Write};
+use std::{fmt, iter};
 use zeroize::Zeroizing;
 
-use crate::ports::Passphrase;
+/// How hard a passphrase is stretched when sealing: scrypt with N = 2^16, which takes 64 MiB.
+pub const SEAL_WORK: u8 = 16;
 
-/// The work a passphrase is stretched with when sealing: scrypt with N = 2^16 (64 MiB).
-const WORK: u8 = 16;
-/// The most work a file may ask for when it is opened: 2^18 (256 MiB, some seconds).
-const WORK_MOST: u8 = 18;
+/// The hardest stretching a file may ask for when opening: scrypt with N = 2^18, 256 MiB.
+pub const OPEN_WORK_MOST: u8 = 18;
 
-const BINARY: &[u8] = b"age-encryption.org/";
-const ARMOR: &[u8] = b"-----BEGIN AGE ENCRYPTED FILE-----";
+/// The longest header that is read, in bytes. A hundred recipients take about a tenth of it. Without
+/// a bound the library would parse a hostile header over and over.
+const HEADER_MOST: u64 = 128 * 1024;
 
-/// Somebody to whom a file can be sealed: an age X25519 public key.
-#[derive(Clone, PartialEq, Eq)]
-pub struct Recipient(age::x25519::Recipient);
+const MAGIC: &str = "age-encryption.org/";
+const ARMOR: &str = "-----BEGIN AGE ENCRYPTED FILE-----";
 
-/// What opens a file sealed to its recipient. Never printed.
-#[derive(Clone)]
-pub struct Identity(age::x25519::Identity);
-
-/// This text is no key.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-pub enum KeyTextError {
-    /// No recipient.
-    #[error("this is not an age recipient; it begins with age1 and is copied whole")]
-    Recipient,
-    /// No identity.
-    #[error("this is not an age identity; it begins with AGE-SECRET-KEY-1 and is copied whole")]
-    Identity,
-}
-
-impl FromStr for Recipient {
-    type Err = KeyTextError;
-    fn from_str(text: &str) -> Result<Self, KeyTextError> {
-        text.trim().parse().map(Self).map_err(|_| KeyTextError::Recipient)
-    }
-}
-
-impl fmt::Display for Recipient {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.fmt(f)
-    }
-}
-
-impl fmt::Debug for Recipient {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        fmt::Display::fmt(self, f)
-    }
-}
-
-impl FromStr for Identity {
-    type Err = KeyTextError;
-    fn from_str(text: &str) -> Result<Self, KeyTextError> {
-        text.trim().parse().map(Self).map_err(|_| KeyTextError::Identity)
-    }
-}
-
-impl fmt::Debug for Identity {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("Identity(secret)")
-    }
-}
-
-impl Identity {
-    /// A new one, from the operating system's randomness.
-    #[must_use]
-    pub fn generate() -> Self {
-        Self(age::x25519::Identity::generate())
-    }
-
-    /// The identity in a file that an age program keeps: its first line that is no comment.
-    ///
-    /// # Errors
-    /// [`KeyTextError::Identity`] when there is none.
-    pub fn from_file(text: &str) -> Result<Self, KeyTextError> {
-        let line = text.lines().map(str::trim).find(|l| !l.is_empty() && !l.starts_with('#'));
-        line.ok_or(KeyTextError::Identity)?.parse()
-    }
-
-    /// Its text, for the person who keeps it.
-    #[must_use]
-    pub fn expose(&self) -> Zeroizing<String> {
-        Zeroizing::new(self.0.to_string().expose_secret().to_owned())
-    }
-
-    /// To whom a file is sealed that this opens.
-    #[must_use]
-    pub fn recipient(&self) -> Recipient {
-        Recipient(self.0.to_public())
-    }
-}
-
-/// To whom a file is sealed.
+/// Whom a file is sealed to.
 #[derive(Debug)]
 pub enum SealTo {
-    /// To any of these.
+    /// Each of these can open it.
     Recipients(Vec<Recipient>),
-    /// To whoever knows the passphrase.
+    /// Whoever knows the passphrase can open it.
     Passphrase(Passphrase),
 }
 
-/// With what a file is opened.
+/// What a file is opened with.
 #[derive(Debug)]
 pub enum OpenWith {
-    /// With any of these.
+    /// Any of these secret keys.
     Identities(Vec<Identity>),
-    /// With the passphrase.
+    /// The passphrase.
     Passphrase(Passphrase),
 }
 
 /// Why nothing was sealed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum SealError {
-    /// Nobody was named to seal it to.
-    #[error("nobody is named to seal this to; choose whom it is for")]
-    Nobody,
-    /// It could not be written.
-    #[error("the sealed file could not be written; check the place and its room")]
-    Write,
+    /// Nobody could open it.
+    #[error("there is nobody to seal this for; name a key or choose a passphrase")]
+    NoRecipient,
+    /// The place it is written to failed.
+    #[error("the sealed file could not be written; check that there is space and try again")]
+    Write(io::ErrorKind),
+    /// The library refused.
+    #[error("these keys cannot be used together; seal the file for each of them separately")]
+    Together,
 }
 
-/// Why a file did not open.
+/// Why a file was not opened. Holds nothing of the file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum OpenError {
-    /// It is no age file.
+    /// Not an age file.
     #[error("this is not a sealed file; choose the file that was sealed")]
-    NotSealed,
-    /// A newer program sealed it.
-    #[error("this file was sealed in a newer way; update Frond to open it")]
+    NotAge,
+    /// A later version of the format.
+    #[error("this file was sealed by a newer program; update this program and try again")]
     Newer,
-    /// The passphrase or key is not one it was sealed to.
-    #[error("this does not open the file; check the passphrase or the key")]
+    /// The passphrase is another one.
+    #[error("this passphrase does not open the file; check it and type it again")]
+    WrongPassphrase,
+    /// Sealed to other keys.
+    #[error("this key does not open the file; use the key it was sealed for")]
     WrongKey,
-    /// It was changed or cut short.
-    #[error("this file is damaged or was cut short; ask for it once more")]
-    Damaged,
-    /// It asks for more work than any file of ours would.
-    #[error("this file asks for more work than is reasonable, so it was not opened")]
+    /// Keys were given, a passphrase is needed.
+    #[error("this file was sealed with a passphrase; type the passphrase")]
+    NeedsPassphrase,
+    /// A passphrase was given, a key is needed.
+    #[error("this file was sealed for a key, not with a passphrase; use that key")]
+    NeedsKey,
+    /// The stretching it asks for is above [`OPEN_WORK_MOST`].
+    #[error("this file asks for too much work to open; ask for it to be sealed again")]
     TooMuchWork,
-    /// It holds more than is expected.
-    #[error("this file holds more than is expected, so it was not opened")]
+    /// The content or the header is larger than is allowed here.
+    #[error("this file holds more than can be read here; check that it is the right file")]
     TooLarge,
-    /// It could not be read.
-    #[error("the file could not be read; try again")]
-    Read,
+    /// Cut short, or altered.
+    #[error("this file is damaged or cut short; get it once more from where it came from")]
+    Damaged,
+    /// The file could not be read.
+    #[error("the sealed file could not be read; check that it is still there and try again")]
+    Read(io::ErrorKind),
 }
 
-impl From<DecryptError> for OpenError {
-    fn from(error: DecryptError) -> Self {
-        match error {
-            DecryptError::ExcessiveWork { .. } => Self::TooMuchWork,
-            // The last is what a wrong passphrase gives; a changed header or content gives others.
-            DecryptError::NoMatchingKeys
-            | DecryptError::KeyDecryptionFailed
-            | DecryptError::DecryptionFailed => Self::WrongKey,
-            DecryptError::UnknownFormat => Self::Newer,
-            DecryptError::Io(error) => Self::from(error),
-            _ => Self::Damaged,
-        }
-    }
-}
-
-impl From<std::io::Error> for OpenError {
-    fn from(error: std::io::Error) -> Self {
-        use std::io::ErrorKind::{InvalidData, InvalidInput, UnexpectedEof};
-        match error.kind() {
-            InvalidData | InvalidInput | UnexpectedEof => Self::Damaged,
-            _ => Self::Read,
-        }
-    }
-}
-
-/// Whether these bytes begin like an age file, binary or armored.
+/// Whether these bytes begin like an age file, of any version, binary or armored.
 #[must_use]
 pub fn is_age(bytes: &[u8]) -> bool {
-    bytes.starts_with(BINARY) || bytes.trim_ascii_start().starts_with(ARMOR)
+    bytes.starts_with(MAGIC.as_bytes()) || bytes.trim_ascii_start().starts_with(ARMOR.as_bytes())
 }
 
-/// Seals bytes, in the binary form.
+/// Seals bytes into one age file.
 ///
 /// # Errors
-/// [`SealError`].
+/// [`SealError`] when there is nobody to seal for.
 pub fn seal(plain: &[u8], to: &SealTo) -> Result<Vec<u8>, SealError> {
-    let mut out = Vec::with_capacity(plain.len().saturating_add(plain.len() / 1000 + 1024));
-    let mut from = plain;
-    seal_into(&mut from, to, &mut out)?;
-    Ok(out)
+    let mut sealing = seal_into(Vec::with_capacity(plain.len() + 1024), to)?;
+    sealing.write_all(plain).map_err(|error| SealError::Write(error.kind()))?;
+    sealing.finish()
 }
 
-/// Seals what is read, as it is read; memory does not grow with it.
+/// A file being sealed as it is written. It is complete only after [`finish`](Sealing::finish);
+/// without it, it will not open.
+pub struct Sealing<W: Write>(age::stream::StreamWriter<W>);
+
+/// Begins an age file: writes its header and gives back where to write the content.
 ///
 /// # Errors
-/// [`SealError`]; what was written is then no file.
-pub fn seal_into(plain: &mut dyn Read, to: &SealTo, out: &mut dyn Write) -> Result<(), SealError> {
+/// [`SealError`] when there is nobody to seal for, or the header could not be written.
+pub fn seal_into<W: Write>(output: W, to: &SealTo) -> Result<Sealing<W>, SealError> {
     let encryptor = match to {
-        SealTo::Recipients(recipients) => {
-            Encryptor::with_recipients(recipients.iter().map(|r| &r.0 as &dyn age::Recipient))
-                .map_err(|_| SealError::Nobody)?
-        }
+        SealTo::Recipients(recipients) => Encryptor::with_recipients(
+            recipients.iter().map(|recipient| &recipient.0 as &dyn age::Recipient),
+        ),
         SealTo::Passphrase(passphrase) => {
             let mut recipient = age::scrypt::Recipient::new(secret(passphrase));
-            recipient.set_work_factor(WORK);
+            recipient.set_work_factor(SEAL_WORK);
             Encryptor::with_recipients(iter::once(&recipient as &dyn age::Recipient))
-                .map_err(|_| SealError::Nobody)?
         }
     };
-    let mut writer = encryptor.wrap_output(out).map_err(|_| SealError::Write)?;
-    std::io::copy(plain, &mut writer).map_err(|_| SealError::Write)?;
-    writer.finish().map(|_| ()).map_err(|_| SealError::Write)
+    let encryptor = encryptor.map_err(|error| match error {
+        EncryptError::MissingRecipients => SealError::NoRecipient,
+        EncryptError::Io(error) => SealError::Write(error.kind()),
+        _ => SealError::Together,
+    })?;
+    encryptor.wrap_output(output).map(Sealing).map_err(|error| SealError::Write(error.kind()))
 }
 
-/// Opens a file, binary or armored, that holds at most `most` bytes.
+impl<W: Write> Sealing<W> {
+    /// Completes the file and gives the output back, which the caller flushes or syncs.
+    ///
+    /// # Errors
+    /// [`SealError::Write`] when the end could not be written.
+    pub fn finish(self) -> Result<W, SealError> {
+        self.0.finish().map_err(|error| SealError::Write(error.kind()))
+    }
+}
+
+impl<W: Write> Write for Sealing<W> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        self.0.write(bytes)
+    }
+    fn flush(&mut self) -> io::Result<()> {
+        self.0.flush()
+    }
+}
+
+impl<W: Write> fmt::Debug for Sealing<W> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Sealing")
+    }
+}
+
+/// Opens an age file of at most `most` bytes of content.
 ///
 /// # Errors
-/// [`OpenError`]; nothing of the content is given then.
-pub fn open(bytes: &[u8], with: &OpenWith, most: u64) -> Result<Zeroizing<Vec<u8>>, OpenError> {
-    if !is_age(bytes) {
-        return Err(OpenError::NotSealed);
-    }
-    let decryptor = Decryptor::new_buffered(ArmoredReader::new(bytes))?;
-    let reader = match with {
-        OpenWith::Identities(identities) => {
-            decryptor.decrypt(identities.iter().map(|i| &i.0 as &dyn age::Identity))?
-        }
+/// [`OpenError`] says what to do next.
+pub fn open(sealed: &[u8], with: &OpenWith, most: u64) -> Result<Zeroizing<Vec<u8>>, OpenError> {
+    open_from(sealed, with, most)
+}
+
+/// Opens an age file of at most `most` bytes of content as it is read. Memory stays in proportion to
+/// `most`, whatever the file holds.
+///
+/// # Errors
+/// [`OpenError`] says what to do next.
+pub fn open_from<R: Read>(
+    sealed: R,
+    with: &OpenWith,
+    most: u64,
+) -> Result<Zeroizing<Vec<u8>>, OpenError> {
+    // Armor takes 65 bytes for 48, and each chunk of 64 KiB a tag of 16: twice the content is enough.
+    let left = most.saturating_mul(2).saturating_add(4 * HEADER_MOST);
+    let mut rest = BufReader::new(ArmoredReader::new(BufReader::new(Bounded { sealed, left })));
+    let head = header(&mut rest)?;
+    let decryptor = Decryptor::new_buffered(head.as_slice().chain(rest)).map_err(reason)?;
+    let mut plain = match with {
+        OpenWith::Identities(_) if decryptor.is_scrypt() => return Err(OpenError::NeedsPassphrase),
+        OpenWith::Identities(identities) => decryptor
+            .decrypt(identities.iter().map(|identity| &identity.0 as &dyn age::Identity))
+            .map_err(|error| match error {
+                DecryptError::NoMatchingKeys => OpenError::WrongKey,
+                other => reason(other),
+            })?,
+        OpenWith::Passphrase(_) if !decryptor.is_scrypt() => return Err(OpenError::NeedsKey),
         OpenWith::Passphrase(passphrase) => {
             let mut identity = age::scrypt::Identity::new(secret(passphrase));
-            identity.set_max_work_factor(WORK_MOST);
-            decryptor.decrypt(iter::once(&identity as &dyn age::Identity))?
+            identity.set_max_work_factor(OPEN_WORK_MOST);
+            decryptor.decrypt(iter::once(&identity as &dyn age::Identity)).map_err(|error| {
+                match error {
+                    DecryptError::KeyDecryptionFailed
+                    | DecryptError::DecryptionFailed
+                    | DecryptError::NoMatchingKeys => OpenError::WrongPassphrase,
+                    other => reason(other),
+                }
+            })?
         }
     };
-    // Large enough at once: a buffer that grows leaves copies of itself behind. The content is always
-    // shorter than the file.
-    let room = usize::try_from(most).unwrap_or(usize::MAX).min(bytes.len());
-    let mut plain = Zeroizing::new(Vec::with_capacity(room.saturating_add(32)));
-    reader.take(most.saturating_add(1)).read_to_end(&mut plain)?;
-    if plain.len() as u64 > most {
-        return Err(OpenError::TooLarge);
-    }
-    Ok(plain)
+    read_whole(&mut plain, most)
 }
 
 fn secret(passphrase: &Passphrase) -> SecretString {
     SecretString::from(passphrase.expose().to_owned())
 }
+
+/// The header up to and with its last line, so that its length is known before it is parsed.
+fn header(input: &mut impl BufRead) -> Result<Vec<u8>, OpenError> {
+    let mut head = Vec::new();
+    loop {
+        let begins = head.len();
+        let room = HEADER_MOST.saturating_sub(begins as u64);
+        input.take(room).read_until(b'\n', &mut head).map_err(|error| {
+            match (begins, from_io(&error)) {
+                // Bytes that are no text at all: the armor's reader refuses them before anything else.
+                (0, OpenError::Damaged) => OpenError::NotAge,
+                (_, other) => other,
+            }
+        })?;
+        let line = head.get(begins..).unwrap_or_default();
+        if begins == 0 {
+            let Some(version) = line.strip_prefix(MAGIC.as_bytes()) else {
+                return Err(OpenError::NotAge);
+            };
+            match version.trim_ascii_end() {
+                b"v1" if version == b"v1\n" => continue,
+                b"v1" | b"v" | b"" => return Err(OpenError::Damaged),
+                _ => return Err(OpenError::Newer),
+            }
+        }
+        if !line.ends_with(b"\n") {
+            let full = head.len() as u64 >= HEADER_MOST;
+            return Err(if full { OpenError::TooLarge } else { OpenError::Damaged });
+        }
+        if line.starts_with(b"---") {
+            return Ok(head);
+        }
+    }
+}
+
+/// Reads to the end, so that the last chunk's mark is verified. The buffer is grown by hand: what a
+/// vector leaves behind when it moves would not be wiped.
+fn read_whole(plain: &mut impl Read, most: u64) -> Result<Zeroizing<Vec<u8>>, OpenError> {
+    let mut whole = Zeroizing::new(Vec::with_capacity(4096));
+    let mut chunk = Zeroizing::new(vec![0u8; 16 * 1024]);
+    loop {
+        let got = match plain.read(&mut chunk) {
+            Ok(got) => got,
+            Err(error) if error.kind() == io::ErrorKind::Interrupted => continue,
+            Err(error) => return Err(from_io(&error)),
+        };
+        if got == 0 {
+            return Ok(whole);
+        }
+        let needed = whole.len() + got;
+        if needed as u64 > most {
+            return Err(OpenError::TooLarge);
+        }
+        if needed > whole.capacity() {
+            let mut larger = Zeroizing::new(Vec::with_capacity(needed.saturating_mul(2)));
+            larger.extend_from_slice(&whole);
+            whole = larger;
+        }
+        whole.extend_from_slice(chunk.get(..got).unwrap_or_default());
+    }
+}
+
+fn reason(error: DecryptError) -> OpenError {
+    match error {
+        DecryptError::ExcessiveWork { .. } => OpenError::TooMuchWork,
+        // The version was looked at before (`header`); here it only means that a line is malformed.
+        DecryptError::UnknownFormat => OpenError::Damaged,
+        DecryptError::NoMatchingKeys => OpenError::WrongKey,
+        DecryptError::Io(error) => from_io(&error),
+        _ => OpenError::Damaged,
+    }
+}
+
+fn from_io(error: &io::Error) -> OpenError {
+    if error.get_ref().is_some_and(|inner| inner.is::<Over>()) {
+        return OpenError::TooLarge;
+    }
+    match error.kind() {
+        io::ErrorKind::UnexpectedEof | io::ErrorKind::InvalidData | io::ErrorKind::InvalidInput => {
+            OpenError::Damaged
+        }
+        kind => OpenError::Read(kind),
+    }
+}
+
+/// Reads no more than so many bytes, and says so instead of pretending that the file ends there.
+struct Bounded<R> {
+    sealed: R,
+    left: u64,
+}
+
+#[derive(Debug, thiserror::Error)]
+#[error("larger than allowed")]
+struct Over;
+
+impl<R: Read> Read for Bounded<R> {
+    fn read(&mut self, out: &mut [u8]) -> io::Result<usize> {
+        if self.left == 0 && !out.is_empty() {
+            let more = self.sealed.read(&mut [0])?;
+            return if more == 0 { Ok(0) } else { Err(io::Error::other(Over)) };
+        }
+        let room = out.len().min(usize::try_from(self.left).unwrap_or(usize::MAX));
+        let got = self.sealed.read(out.get_mut(..room).unwrap_or_default())?;
+        self.left = self.left.saturating_sub(got as u64);
+        Ok(got)
+    }
+}
+
+#[cfg(test)]
+#[path = "age_file_tests.rs"]
+mod tests;
