@@ -28,6 +28,7 @@ fn kind(content: &Content) -> &'static str {
         Content::FunctionRated { .. } => "function_rated",
         Content::GoalRated { .. } => "goal_rated",
         Content::Question { .. } => "question",
+        Content::Settled { .. } => "settled",
         Content::Settings(_) => "settings",
         Content::TimeConfirmed {} => "time_confirmed",
         Content::ClockMark { .. } => "clock_mark",
@@ -37,7 +38,7 @@ fn kind(content: &Content) -> &'static str {
     }
 }
 
-const KINDS: usize = 24;
+const KINDS: usize = 25;
 
 #[test]
 fn every_kind_is_described_with_an_example_that_reads() {
