@@ -16,10 +16,12 @@
 
 pub mod companion;
 pub mod diary;
+pub mod insight;
 pub mod moment;
 pub mod ports;
 pub mod programme;
 pub mod progression;
 pub mod safety;
 pub mod screens;
+pub mod summary;
 pub mod words;
