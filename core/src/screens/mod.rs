@@ -12,12 +12,14 @@ mod ladder;
 mod log_session;
 mod plain;
 mod plan;
+mod reading;
 mod reasons;
 mod replay;
 mod signs;
 mod spoke;
 mod stop;
 mod suggestion;
+mod summary;
 mod today;
 
 pub use entries::{EntriesScreen, EntryLine};
@@ -27,12 +29,14 @@ pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
 };
 pub use plan::PlanScreen;
+pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
 pub use reasons::{Reason, ReasonGroup};
 pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use signs::{SignChoice, SignsScreen};
 pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;
 pub use suggestion::SuggestionScreen;
+pub use summary::{Opens, SummaryScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 
 use serde::Serialize;

@@ -17,8 +17,6 @@ mod select;
 pub(crate) mod stretch;
 pub mod table;
 
-
-
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};
 pub use names::{FileKind, file_name};

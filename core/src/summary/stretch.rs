@@ -18,8 +18,6 @@ pub struct Stretch {
     pub began: Stamp,
     /// When the next one began; absent for the last.
     pub ended: Option<Stamp>,
-    /// Why the step is used, where an entry says so; a revision says nothing.
-    pub why: Option<Why>,
 }
 
 /// The stretches, in order. `begins_on` is the first day looked at and the step in use then, where what
@@ -60,10 +58,6 @@ fn take(
     at: Stamp,
     what: Content,
 ) -> Result<(), FoldError> {
-    let why = match &what {
-        Content::StepChange { why, .. } => Some(*why),
-        _ => None,
-    };
     fold.write(&Entry { id, written: at, happened: at, uptime: None, what })?;
     let (Some(step), Some(plan)) = (fold.step(), fold.programme()) else { return Ok(()) };
     let same = found
@@ -78,7 +72,6 @@ fn take(
             revision: plan.revision,
             began: at,
             ended: None,
-            why,
         });
     }
     Ok(())

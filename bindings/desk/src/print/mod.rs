@@ -5,6 +5,7 @@ mod forms;
 mod lists;
 mod page;
 mod press;
+mod reading;
 mod replay;
 mod stop;
 mod suggestion;
@@ -17,6 +18,7 @@ use serde::Serialize;
 
 pub(crate) use forms::by_group;
 pub(crate) use page::Page;
+pub(crate) use reading::reading;
 pub(crate) use replay::replay;
 pub(crate) use stop::stop_lines;
 pub(crate) use suggestion::suggestion;

@@ -21,4 +21,6 @@ const FILES: &[(&str, &str)] = &[
     ("ladder.ftl", include_str!("ladder.ftl")),
     ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
+    ("summary.ftl", include_str!("summary.ftl")),
+    ("reading.ftl", include_str!("reading.ftl")),
 ];
