@@ -41,10 +41,10 @@ fn rules() -> serde_json::Value {
         "step_up": {"all_of": [
             {"criterion": "sessions", "practised_days": 2, "within_days": 10},
             {"criterion": "discomfort_at_most", "rating": "peak", "at_most": 3, "last": 2}]},
-        "step_back": [{"criterion": "discomfort_at_least", "rating": "peak", "at_least": 7,
-                       "sessions": 2, "of_last": 2, "target": "previous"}],
+        "step_back": [{"when": {"criterion": "discomfort_at_least", "rating": "peak", "at_least": 7,
+                       "window": {"sessions": 2, "of_last": 2}}, "target": "previous"}],
         "pause": [{"criterion": "discomfort_at_least", "rating": "peak", "at_least": 9,
-                   "sessions": 1, "of_last": 1}],
+                   "window": {"sessions": 1, "of_last": 1}}],
     })
 }
 
@@ -53,8 +53,9 @@ fn diary() -> Diary {
     let mut diary = Diary::begun(&programme(1, ladder(), rules()));
     diary.say(at(0, 9), Content::LookForward { to: passage("W-lookforward") });
     let first = diary.say(at(1, 20), noted(sit(150, Some(4)).what(), "N-first-version"));
-    diary.say(
+    diary.write(
         at(2, 9),
+        at(1, 20),
         Content::Correction {
             of: first,
             content: Box::new(noted(sit(150, Some(2)).what(), "N-corrected")),
