@@ -23,5 +23,6 @@ pub mod programme;
 pub mod progression;
 pub mod safety;
 pub mod screens;
+pub mod sealing;
 pub mod summary;
 pub mod words;

@@ -6,21 +6,29 @@ use frond_core::diary::entry::{
     Chosen, Content, EntryId, Goal, Reason, Session, Settings, Settled, Why,
 };
 use frond_core::programme::schema;
+use frond_core::ports::{OsRandom, Passphrase};
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::progression::{OutcomeKind, assess};
 use frond_core::safety::{Sign, Tier};
+use frond_core::sealing::{Identity, OpenError, OpenWith, RecoveryPhrase, SealTo, SignKey};
 use frond_core::screens::{Opens, ReadingScreen, SummaryScreen};
 use frond_core::summary::{
     DiaryId, DiaryIdentity, FileKind, Narrowed, Present, Received, Selection, Summary,
-    SummaryError, file_name, open_summary, read_bounded, table,
+    SummaryError, TimeAlone, file_name, open_summary, read_bounded, table, to_clinician,
 };
 use frond_core::words::Words;
 use frond_tests::lives::Life;
 use rule_diary::*;
 use serde_json::json;
+use zeroize::Zeroizing;
+
+fn signs(diary: &[u8; 16], seed: u8) -> DiaryIdentity {
+    let key = SignKey::from_seed(&Zeroizing::new([seed; 32]));
+    DiaryIdentity { id: DiaryId(*diary), key }
+}
 
 fn identity() -> DiaryIdentity {
-    DiaryIdentity::new(DiaryId(*b"invented diary 1"), &[7; 32])
+    signs(b"invented diary 1", 7)
 }
 
 fn passage(text: &str) -> Passage {
@@ -111,7 +119,7 @@ fn open(summary: &Summary) -> Vec<u8> {
 }
 
 fn received(bytes: &[u8]) -> Received {
-    open_summary(bytes).unwrap()
+    open_summary(bytes, None).unwrap()
 }
 
 #[test]
@@ -307,6 +315,61 @@ fn an_open_summary_never_carries_the_wish_for_time_alone() {
     assert!(!received(&bytes).summary.asks_time_alone());
 }
 
+/// An invented key of age, made of the words `an invented key, it opens little`.
+const KEY: &str = "AGE-SECRET-KEY-1V9HZQ6TWWEJKUAR9VSSXKETE9SSXJAPQDACX2MNNYPKXJAR5D3JSRUDF5S";
+
+fn passphrase(words: &str) -> Passphrase {
+    Passphrase::new(words.to_owned()).unwrap()
+}
+
+#[test]
+fn a_sealed_summary_opens_with_its_key_alone_and_may_ask_for_time_alone() {
+    let key = Identity::parse(KEY).unwrap();
+    let other = RecoveryPhrase::new(&OsRandom).unwrap();
+    let to = SealTo::Recipients(vec![key.recipient()]);
+    let summary = made(&Selection::default());
+    let sealed = summary.sealed_form(&identity(), &to, TimeAlone::Please).unwrap();
+    assert_eq!(open_summary(&sealed, None).unwrap_err(), SummaryError::Sealed);
+    let wrong = Identity::parse(&other.identity().to_text()).unwrap();
+    let wrong = OpenWith::Identities(vec![wrong]);
+    let error = open_summary(&sealed, Some(&wrong)).unwrap_err();
+    assert_eq!(error, SummaryError::Seal(OpenError::WrongKey));
+    let received = open_summary(&sealed, Some(&OpenWith::Identities(vec![key]))).unwrap();
+    assert!(received.sealed && received.summary.asks_time_alone());
+    let screen = ReadingScreen::new(&received, &Words::for_language("en"), false).unwrap();
+    assert!(screen.time_alone.is_some());
+    // Handed on in the open, the wish is gone.
+    let handed_on = received.summary.open_form(&identity()).unwrap();
+    assert!(!open_summary(&handed_on, None).unwrap().summary.asks_time_alone());
+}
+
+#[test]
+fn a_summary_sealed_to_a_passphrase_says_when_it_is_another() {
+    let to = SealTo::Passphrase(passphrase("invented words"));
+    let summary = made(&Selection::default());
+    let sealed = summary.sealed_form(&identity(), &to, TimeAlone::NotAsked).unwrap();
+    let with = |words: &str| OpenWith::Passphrase(passphrase(words));
+    let wrong = open_summary(&sealed, Some(&with("other words"))).unwrap_err();
+    assert_eq!(wrong, SummaryError::Seal(OpenError::WrongPassphrase));
+    assert!(!wrong.to_string().contains("words"));
+    let received = open_summary(&sealed, Some(&with("invented words"))).unwrap();
+    assert!(!received.summary.asks_time_alone());
+}
+
+#[test]
+fn it_is_sealed_to_those_whom_the_plan_names() {
+    let key = Identity::parse(KEY).unwrap();
+    let mut plan = programme(1, ladder(), rules());
+    assert!(to_clinician(&parse(&plan)).is_err(), "the plan names nobody");
+    plan["recipients"] = json!([{"name": "Invented", "key": key.recipient().to_string()}]);
+    let to = to_clinician(&parse(&plan)).unwrap();
+    let summary = made(&Selection::default());
+    let sealed = summary.sealed_form(&identity(), &to, TimeAlone::NotAsked).unwrap();
+    assert!(open_summary(&sealed, Some(&OpenWith::Identities(vec![key]))).is_ok());
+    plan["recipients"] = json!([{"name": "Invented", "key": "age1notakey"}]);
+    assert!(to_clinician(&parse(&plan)).is_err());
+}
+
 #[test]
 fn no_file_name_tells_of_health() {
     for kind in FileKind::ALL {
@@ -330,7 +393,7 @@ fn every_byte_of_a_summary_is_under_its_signature() {
     for at in (begins + 10..bytes.len() - 2).step_by(37) {
         let mut altered = bytes.clone();
         altered[at] ^= 1;
-        let error = open_summary(&altered).unwrap_err();
+        let error = open_summary(&altered, None).unwrap_err();
         assert!(
             matches!(error, SummaryError::Signature | SummaryError::Garbled { .. } | SummaryError::NotASummary),
             "{at}: {error}"
@@ -339,14 +402,14 @@ fn every_byte_of_a_summary_is_under_its_signature() {
     // White space inside is a change too.
     let text = String::from_utf8(bytes.clone()).unwrap();
     let spaced = text.replacen("\"summary\":{", "\"summary\":{ ", 1);
-    assert_eq!(open_summary(spaced.as_bytes()).unwrap_err(), SummaryError::Signature);
-    let other = DiaryIdentity::new(DiaryId(*b"invented diary 1"), &[8; 32]);
+    assert_eq!(open_summary(spaced.as_bytes(), None).unwrap_err(), SummaryError::Signature);
+    let other = signs(b"invented diary 1", 8);
     let theirs: serde_json::Value =
         serde_json::from_slice(&made(&Selection::default()).open_form(&other).unwrap()).unwrap();
     let key = theirs["key"].as_str().unwrap();
     let ours: serde_json::Value = serde_json::from_slice(&bytes).unwrap();
     let swapped = text.replacen(ours["key"].as_str().unwrap(), key, 1);
-    assert_eq!(open_summary(swapped.as_bytes()).unwrap_err(), SummaryError::Signature);
+    assert_eq!(open_summary(swapped.as_bytes(), None).unwrap_err(), SummaryError::Signature);
 }
 
 #[test]
@@ -355,8 +418,8 @@ fn another_diary_or_another_key_is_noticed_against_what_was_pinned() {
     let pin = identity().pin();
     assert_eq!(pin.to_string().parse(), Ok(pin));
     assert!(received(&bytes).pinned(&pin).is_ok());
-    let moved = DiaryIdentity::new(DiaryId(*b"invented diary 1"), &[8; 32]);
-    let other = DiaryIdentity::new(DiaryId(*b"invented diary 2"), &[7; 32]);
+    let moved = signs(b"invented diary 1", 8);
+    let other = signs(b"invented diary 2", 7);
     let summary = made(&Selection::default());
     let of = |identity: &DiaryIdentity| received(&summary.open_form(identity).unwrap());
     assert_eq!(of(&moved).pinned(&pin).unwrap_err(), SummaryError::OtherKey);
@@ -367,7 +430,7 @@ fn another_diary_or_another_key_is_noticed_against_what_was_pinned() {
 fn every_refusal_is_one_sentence_that_says_what_to_do() {
     let bytes = open(&made(&Selection::default()));
     let text = String::from_utf8(bytes).unwrap();
-    let said = |bytes: &[u8]| open_summary(bytes).unwrap_err().to_string();
+    let said = |bytes: &[u8]| open_summary(bytes, None).unwrap_err().to_string();
     let said = [
         said(b""),
         said(b"a letter"),
@@ -380,6 +443,8 @@ fn every_refusal_is_one_sentence_that_says_what_to_do() {
         said(text.replacen("\"peak\":{\"rated\":2}", "\"peak\":{\"rated\":1}", 1).as_bytes()),
         said(format!("{text}{text}").as_bytes()),
         said(&vec![b' '; 33 * 1024 * 1024]),
+        SummaryError::Sealed.to_string(),
+        SummaryError::Seal(OpenError::WrongPassphrase).to_string(),
         SummaryError::Unreadable.to_string(),
         SummaryError::Form.to_string(),
         SummaryError::OtherDiary.to_string(),
@@ -399,10 +464,10 @@ fn a_gigabyte_of_nesting_is_refused_at_once_and_in_little_memory() {
     let gigabyte = std::io::repeat(b'[').take(1 << 30);
     assert_eq!(read_bounded(gigabyte).unwrap_err(), SummaryError::TooLong);
     let most = vec![b'['; frond_core::summary::MOST_BYTES];
-    assert!(matches!(open_summary(&most).unwrap_err(), SummaryError::NotASummary));
+    assert!(matches!(open_summary(&most, None).unwrap_err(), SummaryError::NotASummary));
     let mut inside = b"{\"signed\":\"frond summary 1\",\"key\":\"\",\"signature\":\"\",\"summary\":".to_vec();
     inside.resize(frond_core::summary::MOST_BYTES, b'[');
-    assert!(matches!(open_summary(&inside).unwrap_err(), SummaryError::Garbled { .. }));
+    assert!(matches!(open_summary(&inside, None).unwrap_err(), SummaryError::Garbled { .. }));
     // Generous: it takes well under a second.
     assert!(began.elapsed().as_secs() < 20);
 }
@@ -411,7 +476,7 @@ fn a_gigabyte_of_nesting_is_refused_at_once_and_in_little_memory() {
 fn a_summary_whose_signature_holds_is_still_read_strictly() {
     let mut summary = made(&Selection::default());
     summary.version = 2;
-    assert_eq!(open_summary(&open(&summary)).unwrap_err(), SummaryError::Newer);
+    assert_eq!(open_summary(&open(&summary), None).unwrap_err(), SummaryError::Newer);
     let mut summary = made(&Selection::default());
     summary.entries.push(frond_core::diary::entry::Entry {
         id: EntryId([9; 16]),
@@ -422,7 +487,7 @@ fn a_summary_whose_signature_holds_is_still_read_strictly() {
         },
         ..summary.entries[0].clone()
     });
-    assert_eq!(open_summary(&open(&summary)).unwrap_err(), SummaryError::Form);
+    assert_eq!(open_summary(&open(&summary), None).unwrap_err(), SummaryError::Form);
 }
 
 #[test]

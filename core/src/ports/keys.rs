@@ -70,7 +70,7 @@ impl KeeperKind {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum KeeperError {
     /// The passphrase is not the one this diary was made with.
-    #[error("this passphrase does not open this diary; check it and type it again")]
+    #[error("this passphrase or phrase does not open this diary; check it and type it again")]
     WrongSecret,
     /// The stored wrap makes no sense, or asks for a stretching outside the allowed bounds.
     #[error("the stored key cannot be used; restore the diary from a backup")]

@@ -35,6 +35,11 @@ impl Passphrase {
         let words = Zeroizing::new(words);
         if words.is_empty() { Err(EmptyPassphrase) } else { Ok(Self(words)) }
     }
+
+    /// The words, for what seals with them.
+    pub(crate) fn expose(&self) -> &str {
+        &self.0
+    }
 }
 
 impl fmt::Debug for Passphrase {

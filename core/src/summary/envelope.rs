@@ -5,11 +5,10 @@
 //! { "signed": "frond summary 1", "key": "base64", "signature": "base64", "summary": { } }
 //! ```
 //!
-//! The Ed25519 signature covers the text of `signed`, one zero byte, and the exact bytes of the value of
-//! `summary` as they stand in the file. Key and signature are standard base64 with padding.
+//! The Ed25519 signature covers the length of the text of `signed` (8 bytes, little-endian), that text, and the
+//! exact bytes of the value of `summary` as they stand in the file. Key and signature are base64 with
+//! padding (RFC 4648 section 4).
 
-use data_encoding::BASE64;
-use ed25519_dalek::{Signature, VerifyingKey};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
@@ -17,9 +16,12 @@ use serde_json::value::RawValue;
 use super::form::Summary;
 use super::identity::DiaryIdentity;
 use super::receive::SummaryError;
+use crate::sealing::{Context, Signature, VerifyKey};
 
 /// What `signed` says in the version that this program writes and reads.
 pub const CONTEXT: &str = "frond summary 1";
+/// The same, to sign with.
+const SIGNED: Context = Context::new(CONTEXT);
 /// What `signed` begins with in every version.
 const EVERY_CONTEXT: &str = "frond summary ";
 
@@ -52,7 +54,7 @@ pub(crate) struct Published {
     /// The diary's Ed25519 public key, 32 bytes in base64.
     #[schemars(regex(pattern = r"^[A-Za-z0-9+/]{43}=$"))]
     key: String,
-    /// The signature, 64 bytes in base64, over the context, a zero byte and the bytes of `summary`.
+    /// The signature, 64 bytes in base64, over the length of the context, the context and the bytes of `summary`.
     #[schemars(regex(pattern = r"^[A-Za-z0-9+/]{86}==$"))]
     signature: String,
     /// The summary.
@@ -60,21 +62,21 @@ pub(crate) struct Published {
 }
 
 /// Puts a summary's text into a signed envelope.
-pub(super) fn seal_text(text: String, identity: &DiaryIdentity) -> serde_json::Result<Vec<u8>> {
+pub(super) fn close(text: String, identity: &DiaryIdentity) -> serde_json::Result<Vec<u8>> {
     let summary = RawValue::from_string(text)?;
-    let signature = identity.sign(&message(summary.get()));
+    let signature = identity.key.sign(SIGNED, summary.get().as_bytes());
     let mut bytes = serde_json::to_vec(&Written {
         signed: CONTEXT,
-        key: BASE64.encode(&identity.pin().key),
-        signature: BASE64.encode(&signature.to_bytes()),
+        key: identity.key.verify_key().to_text(),
+        signature: signature.to_text(),
         summary: &summary,
     })?;
     bytes.push(b'\n');
     Ok(bytes)
 }
 
-/// The text inside, and the key that signed exactly it.
-pub(super) fn open_text(bytes: &[u8]) -> Result<(&str, [u8; 32]), SummaryError> {
+/// The bytes inside, and the key that signed exactly them.
+pub(super) fn open(bytes: &[u8]) -> Result<(&[u8], VerifyKey), SummaryError> {
     let text = std::str::from_utf8(bytes).map_err(|_| SummaryError::NotASummary)?;
     let read: Read<'_> = match serde_json::from_str(text) {
         Ok(read) => read,
@@ -83,26 +85,12 @@ pub(super) fn open_text(bytes: &[u8]) -> Result<(&str, [u8; 32]), SummaryError> 
     if read.signed != CONTEXT {
         return Err(other_context(&read.signed));
     }
-    let key = exactly::<32>(&read.key).ok_or(SummaryError::Signature)?;
-    let signature = exactly::<64>(&read.signature).ok_or(SummaryError::Signature)?;
-    let verifying = VerifyingKey::from_bytes(&key).map_err(|_| SummaryError::Signature)?;
-    // Strict: no key and no signature in a second spelling.
-    verifying
-        .verify_strict(&message(read.summary.get()), &Signature::from_bytes(&signature))
+    let key = VerifyKey::parse(&read.key).map_err(|_| SummaryError::Signature)?;
+    let signature = Signature::parse(&read.signature).map_err(|_| SummaryError::Signature)?;
+    let verified = key
+        .verify(SIGNED, read.summary.get().as_bytes(), &signature)
         .map_err(|_| SummaryError::Signature)?;
-    Ok((read.summary.get(), key))
-}
-
-fn message(text: &str) -> Vec<u8> {
-    let mut message = Vec::with_capacity(CONTEXT.len() + 1 + text.len());
-    message.extend_from_slice(CONTEXT.as_bytes());
-    message.push(0);
-    message.extend_from_slice(text.as_bytes());
-    message
-}
-
-fn exactly<const N: usize>(text: &str) -> Option<[u8; N]> {
-    BASE64.decode(text.as_bytes()).ok()?.try_into().ok()
+    Ok((verified.bytes(), key))
 }
 
 /// Why it is no envelope: a newer one, broken JSON, or something else altogether.

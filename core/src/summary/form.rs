@@ -6,8 +6,7 @@ use chrono::NaiveDate;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
-use super::envelope;
-use super::identity::{DiaryId, DiaryIdentity};
+use super::identity::DiaryId;
 use super::present::Present;
 use crate::diary::entry::Entry;
 use crate::moment::Stamp;
@@ -84,29 +83,6 @@ pub struct Summary {
 }
 
 impl Summary {
-    /// The open form, signed: anyone who gets the file can read it. It never carries the wish for time
-    /// alone.
-    ///
-    /// # Errors
-    /// Only if the encoding itself fails.
-    pub fn open_form(&self, identity: &DiaryIdentity) -> serde_json::Result<Vec<u8>> {
-        self.signed(identity, false)
-    }
-
-    /// The text that is sealed, signed. Only sealing sees it.
-    pub(super) fn to_be_sealed(
-        &self,
-        identity: &DiaryIdentity,
-        time_alone: bool,
-    ) -> serde_json::Result<Vec<u8>> {
-        self.signed(identity, time_alone)
-    }
-
-    fn signed(&self, identity: &DiaryIdentity, time_alone: bool) -> serde_json::Result<Vec<u8>> {
-        let told = Self { time_alone, diary: identity.id, ..self.clone() };
-        envelope::seal_text(serde_json::to_string(&told)?, identity)
-    }
-
     /// Where the days shown begin, and the step in use then.
     pub(crate) fn begins(&self) -> Option<(Stamp, &StepId)> {
         let midnight = self.narrowed.from?.and_hms_opt(0, 0, 0)?;

@@ -4,12 +4,12 @@ use std::borrow::Cow;
 use std::fmt;
 use std::str::FromStr;
 
-use data_encoding::{BASE64, HEXLOWER, HEXLOWER_PERMISSIVE};
-use ed25519_dalek::{Signature, Signer, SigningKey};
+use data_encoding::{HEXLOWER, HEXLOWER_PERMISSIVE};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
 use crate::programme::values::ValueError;
+use crate::sealing::{SignKey, VerifyKey};
 
 /// The stable id of a diary: 128 random bits, written as 32 hexadecimal digits. It stays the same over a
 /// restore and a new phone.
@@ -55,28 +55,19 @@ impl JsonSchema for DiaryId {
     }
 }
 
-/// What a diary signs its summaries with. The key wipes itself when dropped.
+/// What a diary signs its summaries with.
 pub struct DiaryIdentity {
     /// The stable id.
     pub id: DiaryId,
-    key: SigningKey,
+    /// The signing key.
+    pub key: SignKey,
 }
 
 impl DiaryIdentity {
-    /// From the stable id and the 32 secret bytes of an Ed25519 key.
-    #[must_use]
-    pub fn new(id: DiaryId, secret: &[u8; 32]) -> Self {
-        Self { id, key: SigningKey::from_bytes(secret) }
-    }
-
     /// What a reader pins: the id and the public key.
     #[must_use]
     pub fn pin(&self) -> Pin {
-        Pin { diary: self.id, key: self.key.verifying_key().to_bytes() }
-    }
-
-    pub(super) fn sign(&self, message: &[u8]) -> Signature {
-        self.key.sign(message)
+        Pin { diary: self.id, key: self.key.verify_key() }
     }
 }
 
@@ -93,12 +84,12 @@ pub struct Pin {
     /// The diary.
     pub diary: DiaryId,
     /// Its Ed25519 public key.
-    pub key: [u8; 32],
+    pub key: VerifyKey,
 }
 
 impl fmt::Display for Pin {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}:{}", self.diary, BASE64.encode(&self.key))
+        write!(f, "{}:{}", self.diary, self.key.to_text())
     }
 }
 
@@ -114,7 +105,6 @@ impl FromStr for Pin {
         let wrong = || ValueError(Cow::Borrowed("write DIARY:KEY, as a reading shows it"));
         let (diary, key) = text.split_once(':').ok_or_else(wrong)?;
         let diary = DiaryId::try_from(diary.to_owned()).map_err(|_| wrong())?;
-        let key = BASE64.decode(key.as_bytes()).map_err(|_| wrong())?;
-        Ok(Self { diary, key: key.try_into().map_err(|_| wrong())? })
+        Ok(Self { diary, key: VerifyKey::parse(key).map_err(|_| wrong())? })
     }
 }

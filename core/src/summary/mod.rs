@@ -8,6 +8,7 @@
 //! The CSV beside it is [`table`].
 
 pub mod envelope;
+mod export;
 mod form;
 mod identity;
 mod names;
@@ -17,6 +18,7 @@ mod select;
 pub(crate) mod stretch;
 pub mod table;
 
+pub use export::{ExportError, TimeAlone, to_clinician};
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};
 pub use names::{FileKind, file_name};

@@ -13,6 +13,7 @@ use super::identity::Pin;
 use crate::diary::entry::Content;
 use crate::programme::read::read as read_programme;
 use crate::programme::strict;
+use crate::sealing::{self, OpenError, OpenWith};
 
 /// The longest summary that is read, in bytes, sealed or open. Ten years of three sessions a day, with every
 /// suggestion looked at, come to about a third of it.
@@ -64,6 +65,14 @@ pub enum SummaryError {
     /// A newer version.
     #[error("This summary was made by a newer Frond; update Frond to read it.")]
     Newer,
+    /// Sealed, and nothing was given to open it with.
+    #[error(
+        "This summary is sealed; give the passphrase or the key file that it was sealed to."
+    )]
+    Sealed,
+    /// It could not be unsealed.
+    #[error("The summary is sealed: {0}.")]
+    Seal(#[from] OpenError),
     /// The signature does not hold.
     #[error(
         "The signature does not fit: something in this summary was changed after it was made. Do not rely on it; ask for it again."
@@ -93,26 +102,26 @@ pub fn read_bounded(from: impl Read) -> Result<Vec<u8>, SummaryError> {
     if bytes.len() > MOST_BYTES { Err(SummaryError::TooLong) } else { Ok(bytes) }
 }
 
-/// Reads an open summary.
-pub(super) fn open_signed(bytes: &[u8], sealed: bool) -> Result<Received, SummaryError> {
+/// Reads a signed summary that is not sealed, or no longer.
+fn open_signed(bytes: &[u8], sealed: bool) -> Result<Received, SummaryError> {
     if bytes.len() > MOST_BYTES {
         return Err(SummaryError::TooLong);
     }
-    let (text, key) = envelope::open_text(bytes)?;
-    let summary = parse(text)?;
+    let (inner, key) = envelope::open(bytes)?;
+    let summary = parse(inner)?;
     let from = Pin { diary: summary.diary, key };
     Ok(Received { summary, from, sealed })
 }
 
 /// The inner part, after its signature held.
-fn parse(text: &str) -> Result<Summary, SummaryError> {
+fn parse(inner: &[u8]) -> Result<Summary, SummaryError> {
     /// Only as much as tells whether the rest can be understood.
     #[derive(Deserialize)]
     struct Head {
         form: Option<String>,
         version: Option<u64>,
     }
-    let head: Head = serde_json::from_str(text).map_err(|_| SummaryError::Form)?;
+    let head: Head = serde_json::from_slice(inner).map_err(|_| SummaryError::Form)?;
     if head.form.as_deref() != Some(Form::NAME) {
         return Err(SummaryError::NotASummary);
     }
@@ -122,7 +131,7 @@ fn parse(text: &str) -> Result<Summary, SummaryError> {
         _ => return Err(SummaryError::Form),
     }
     let summary: Summary =
-        strict::from_slice(text.as_bytes(), MOST_BYTES).map_err(|_| SummaryError::Form)?;
+        strict::from_slice(inner, MOST_BYTES).map_err(|_| SummaryError::Form)?;
     // A plan that came from outside is read as strictly as when it is accepted.
     let plans = summary.entries.iter().filter_map(|entry| match &entry.what {
         Content::Correction { content, .. } => carried(content),
@@ -145,8 +154,15 @@ fn carried(content: &Content) -> Option<&str> {
 ///
 /// # Errors
 /// [`SummaryError`], one for each thing to do next.
-pub fn open_summary(bytes: &[u8]) -> Result<Received, SummaryError> {
-    open_signed(bytes, false)
+pub fn open_summary(bytes: &[u8], with: Option<&OpenWith>) -> Result<Received, SummaryError> {
+    if bytes.len() > MOST_BYTES {
+        return Err(SummaryError::TooLong);
+    }
+    if !sealing::is_age(bytes) {
+        return open_signed(bytes, false);
+    }
+    let with = with.ok_or(SummaryError::Sealed)?;
+    open_signed(&sealing::open(bytes, with, MOST_BYTES as u64)?, true)
 }
 
 impl Received {

@@ -95,8 +95,10 @@ fn readme(end: &str) -> String {
         ("diary/", "the same diary, sealed, as the companion keeps it"),
         ("summary.json", "the summary of its last evening, signed, in the open"),
         ("summary.csv", "its sessions as a table"),
+        ("summary.age", "the summary, sealed to the invented clinic, with a wish in it"),
+        ("invented-clinic-key.txt", "the key that opens it, invented too"),
     ] {
-        page.beside(&format!("  {name}"), what, 22);
+        page.beside(&format!("  {name}"), what, 28);
     }
     page.gap()
         .paragraph("The passphrase of the invented diary protects nothing, so it stands here:");
@@ -110,6 +112,7 @@ fn readme(end: &str) -> String {
         format!("frond today --diary diary --now {end}"),
         "frond entries --diary diary".to_owned(),
         "frond read summary.json".to_owned(),
+        "frond read summary.age --identity-file invented-clinic-key.txt".to_owned(),
     ] {
         page.line_as_it_is(&format!("    {command}"));
     }

@@ -1,0 +1,167 @@
+//! The recovery phrase: twelve words that open a diary when the phone is gone.
+//!
+//! The words are those of BIP-39 (English list): 16 random bytes and a checksum of 4 bits, 11 bits a
+//! word, so that most slips of the pen are noticed. Decides how typed words are read, and which age key they
+//! make. Where the phrase is shown and what it seals is decided elsewhere.
+//!
+//! The key is `HKDF-SHA256(16 bytes, no salt, info "frond 1 recovery")`, 32 bytes, taken as an X25519
+//! secret. That is a stored format: it never changes. (BIP-39's own way of making a seed, for
+//! wallets, is not used: the bytes are random already and need no stretching.)
+
+use super::age_keys::{Identity, IdentityError, Recipient};
+use crate::ports::{Random, RandomError};
+use bip39::{Language, Mnemonic};
+use hkdf::Hkdf;
+use sha2::Sha256;
+use std::fmt;
+use unicode_normalization::UnicodeNormalization;
+use zeroize::Zeroizing;
+
+/// How many words a phrase has.
+pub const RECOVERY_WORDS: usize = 12;
+
+/// Bytes the words stand for.
+const ENTROPY: usize = 16;
+
+/// Stored format: never changed.
+const INFO: &[u8] = b"frond 1 recovery";
+
+/// The longest text that is looked at, in bytes: twelve words with numbers take about 150.
+const TEXT_MOST: usize = 4096;
+
+/// The twelve words. Wiped when dropped, never printed.
+pub struct RecoveryPhrase {
+    mnemonic: Mnemonic,
+    identity: Identity,
+}
+
+/// What is wrong with typed words. Never holds a word.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum PhraseError {
+    /// Word `number`, counted from 1, is not in the list.
+    #[error("word {number} is not one of the list; check its spelling")]
+    NotInList {
+        /// Which word, counted from 1.
+        number: usize,
+    },
+    /// Fewer than twelve.
+    #[error("there are {found} words and 12 are needed; type the missing ones")]
+    TooFew {
+        /// How many there are.
+        found: usize,
+    },
+    /// More than twelve.
+    #[error("there are more than 12 words; type the 12 words of the phrase and nothing else")]
+    TooMany,
+    /// Every word is in the list, but the checksum is wrong.
+    #[error("these words do not belong together; check each word and their order")]
+    NotTogether,
+}
+
+impl RecoveryPhrase {
+    /// A new phrase.
+    ///
+    /// # Errors
+    /// [`RandomError`] when there are no random bytes.
+    pub fn new(random: &dyn Random) -> Result<Self, RandomError> {
+        let mut entropy = Zeroizing::new([0u8; ENTROPY]);
+        random.fill(entropy.as_mut_slice())?;
+        // Sixteen bytes are always a phrase and 32 bytes always a key; only the types allow otherwise.
+        Mnemonic::from_entropy_in(Language::English, entropy.as_slice())
+            .ok()
+            .and_then(|mnemonic| Self::of(mnemonic).ok())
+            .ok_or(RandomError)
+    }
+
+    /// Reads typed words. Case, spaces, line breaks, commas, numbers before the words and the way
+    /// letters are encoded do not matter; the first four letters of a word are enough.
+    ///
+    /// # Errors
+    /// [`PhraseError`] says which word is wrong, without the word.
+    pub fn parse(text: &str) -> Result<Self, PhraseError> {
+        if text.len() > TEXT_MOST {
+            return Err(PhraseError::TooMany);
+        }
+        // Room for the longest decomposition, so that no copy is left behind by growing.
+        let mut plain = Zeroizing::new(String::with_capacity(text.len() * 12));
+        plain.extend(text.nfkd().filter(|c| !invisible(*c)).flat_map(char::to_lowercase));
+        let mut joined = Zeroizing::new(String::with_capacity(RECOVERY_WORDS * 9));
+        let mut found = 0;
+        let parts = plain.split(|c: char| c.is_whitespace() || matches!(c, ',' | ';'));
+        for word in parts.map(|part| part.trim_matches(|c: char| !c.is_alphabetic())) {
+            if word.is_empty() {
+                continue;
+            }
+            found += 1;
+            let word = listed(word).ok_or(PhraseError::NotInList { number: found })?;
+            if found > RECOVERY_WORDS {
+                return Err(PhraseError::TooMany);
+            }
+            if found > 1 {
+                joined.push(' ');
+            }
+            joined.push_str(word);
+        }
+        if found < RECOVERY_WORDS {
+            return Err(PhraseError::TooFew { found });
+        }
+        Mnemonic::parse_in_normalized(Language::English, &joined)
+            .ok()
+            .and_then(|mnemonic| Self::of(mnemonic).ok())
+            .ok_or(PhraseError::NotTogether)
+    }
+
+    fn of(mnemonic: Mnemonic) -> Result<Self, IdentityError> {
+        let (entropy, _) = mnemonic.to_entropy_array();
+        let entropy = Zeroizing::new(entropy);
+        let mut secret = Zeroizing::new([0u8; 32]);
+        Hkdf::<Sha256>::new(None, entropy.get(..ENTROPY).unwrap_or_default())
+            .expand(INFO, secret.as_mut_slice())
+            .map_err(|_| IdentityError::Wrong)?;
+        let identity = Identity::from_secret(&secret)?;
+        Ok(Self { mnemonic, identity })
+    }
+
+    /// The words in order, to be shown once and written down.
+    pub fn words(&self) -> impl Iterator<Item = &'static str> + '_ {
+        self.mnemonic.words()
+    }
+
+    /// The age key the words make. It opens what was sealed to [`recipient`](Self::recipient).
+    #[must_use]
+    pub fn identity(&self) -> &Identity {
+        &self.identity
+    }
+
+    /// The public half, which may be stored: with it new data can be sealed without the words.
+    #[must_use]
+    pub fn recipient(&self) -> Recipient {
+        self.identity.recipient()
+    }
+}
+
+impl fmt::Debug for RecoveryPhrase {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("RecoveryPhrase(secret)")
+    }
+}
+
+/// Characters that take no room and come along when text is copied.
+fn invisible(c: char) -> bool {
+    matches!(c, '\u{ad}' | '\u{200b}'..='\u{200f}' | '\u{2060}' | '\u{feff}')
+}
+
+/// The word of the list that is meant. BIP-39: four letters are enough to tell the words apart.
+fn listed(typed: &str) -> Option<&'static str> {
+    let list = Language::English.word_list();
+    if let Some(word) = list.iter().find(|word| **word == typed) {
+        return Some(word);
+    }
+    let mut meant = list.iter().filter(|word| typed.len() >= 4 && word.starts_with(typed));
+    let word = meant.next()?;
+    if meant.next().is_none() { Some(word) } else { None }
+}
+
+#[cfg(test)]
+#[path = "phrase_tests.rs"]
+mod tests;
