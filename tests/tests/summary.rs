@@ -5,13 +5,13 @@ mod rule_diary;
 use frond_core::diary::entry::{
     Chosen, Content, EntryId, Goal, Reason, Session, Settings, Settled, Why,
 };
-use frond_core::programme::schema;
 use frond_core::ports::{OsRandom, Passphrase};
+use frond_core::programme::schema;
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::progression::{OutcomeKind, assess};
 use frond_core::safety::{Sign, Tier};
-use frond_core::sealing::{Identity, OpenError, OpenWith, RecoveryPhrase, SealTo, SignKey};
 use frond_core::screens::{Opens, ReadingScreen, SummaryScreen};
+use frond_core::sealing::{Identity, OpenError, OpenWith, RecoveryPhrase, SealTo, SignKey};
 use frond_core::summary::{
     DiaryId, DiaryIdentity, FileKind, Narrowed, Present, Received, Selection, Summary,
     SummaryError, TimeAlone, file_name, open_summary, read_bounded, table, to_clinician,
@@ -89,24 +89,39 @@ fn diary() -> Diary {
     diary.say(at(5, 20), sit(180, Some(5)).stopped(Reason::DidNotGoIn).what());
     diary.write(at(9, 20), at(6, 20), noted(sit(150, None).what(), "N-late"));
     diary.say(at(9, 20), Content::TimeOff { from: at(10, 0).day(), to: at(12, 0).day() });
-    let sign = diary.say(at(13, 9), Content::SignReported {
-        signs: vec![frond_core::diary::entry::SignNoted { sign: Sign::Fever, tier: Tier::Stop }],
-        note: Some(passage("N-sign")),
-    });
+    let sign = diary.say(
+        at(13, 9),
+        Content::SignReported {
+            signs: vec![frond_core::diary::entry::SignNoted {
+                sign: Sign::Fever,
+                tier: Tier::Stop,
+            }],
+            note: Some(passage("N-sign")),
+        },
+    );
     diary.say(at(14, 9), clearing(&[(sign, Sign::Fever)], false));
-    diary.say(at(15, 9), Content::FunctionRated {
-        activity: Line::new("F-first").unwrap(),
-        able: Rating::new(3).unwrap(),
-    });
-    diary.say(at(15, 9), Content::GoalRated {
-        goal: Line::new("G-goal").unwrap(),
-        reached: Goal::try_from(-1).unwrap(),
-    });
-    diary.say(at(16, 9), Content::Settings(Settings {
-        language: Line::new("en").ok(),
-        numbers_open: true,
-    }));
-    diary.say(at(16, 20), noted(sit(180, Some(3)).sign(Sign::Spotting, Tier::AskFirst).what(), "N-last"));
+    diary.say(
+        at(15, 9),
+        Content::FunctionRated {
+            activity: Line::new("F-first").unwrap(),
+            able: Rating::new(3).unwrap(),
+        },
+    );
+    diary.say(
+        at(15, 9),
+        Content::GoalRated {
+            goal: Line::new("G-goal").unwrap(),
+            reached: Goal::try_from(-1).unwrap(),
+        },
+    );
+    diary.say(
+        at(16, 9),
+        Content::Settings(Settings { language: Line::new("en").ok(), numbers_open: true }),
+    );
+    diary.say(
+        at(16, 20),
+        noted(sit(180, Some(3)).sign(Sign::Spotting, Tier::AskFirst).what(), "N-last"),
+    );
     diary
 }
 
@@ -165,8 +180,7 @@ fn the_summary_validates_against_its_published_schema() {
 fn the_rule_replayed_on_a_whole_summary_says_what_it_said_on_the_phone() {
     for seed in 0..1500 {
         let life = Life::of_seed(seed);
-        let Ok(summary) =
-            Summary::of(&life.entries, &identity(), &Selection::default(), &life.now)
+        let Ok(summary) = Summary::of(&life.entries, &identity(), &Selection::default(), &life.now)
         else {
             continue;
         };
@@ -210,22 +224,25 @@ fn nothing_outside_the_selection_appears() {
             for (notes, questions) in [(true, true), (false, true), (true, false), (false, false)] {
                 let day = |day: Option<i64>| day.map(|day| at(day, 0).day());
                 let selection = Selection { from: day(from), to: day(to), notes, questions };
-                let summary =
-                    Summary::of(&whole.0, &identity(), &selection, &at(17, 9)).unwrap();
-                let within = |day: i64| {
-                    from.is_none_or(|from| from <= day) && to.is_none_or(|to| day <= to)
-                };
-                let text = String::from_utf8(open(&summary)).unwrap()
-                    + &table::csv(&summary).unwrap();
-                for (word, day) in
-                    [("N-corrected", 1), ("N-formula", 3), ("N-late", 6), ("N-sign", 13), ("N-last", 16)]
-                {
+                let summary = Summary::of(&whole.0, &identity(), &selection, &at(17, 9)).unwrap();
+                let within =
+                    |day: i64| from.is_none_or(|from| from <= day) && to.is_none_or(|to| day <= to);
+                let text =
+                    String::from_utf8(open(&summary)).unwrap() + &table::csv(&summary).unwrap();
+                for (word, day) in [
+                    ("N-corrected", 1),
+                    ("N-formula", 3),
+                    ("N-late", 6),
+                    ("N-sign", 13),
+                    ("N-last", 16),
+                ] {
                     assert_eq!(text.contains(word), notes && within(day), "{word} {selection:?}");
                 }
                 assert_eq!(text.contains("Q-asked"), questions && within(4), "{selection:?}");
                 assert_eq!(text.contains("F-first"), within(15), "{selection:?}");
                 let sessions = summary.entries.iter().filter(|entry| {
-                    matches!(entry.what, Content::Session(_)) && !within_days(entry.happened, &selection)
+                    matches!(entry.what, Content::Session(_))
+                        && !within_days(entry.happened, &selection)
                 });
                 assert_eq!(sessions.count(), 0, "{selection:?}");
                 // What was asked for is what a reader is told.
@@ -375,9 +392,22 @@ fn no_file_name_tells_of_health() {
     for kind in FileKind::ALL {
         let name = file_name(kind, at(0, 0).day());
         assert!(name.starts_with("record-2026-01-01."), "{name}");
-        for word in ["health", "pelvi", "pain", "frond", "diary", "train", "dilat", "clinic", "medic",
-            "therap", "summary", "session", "discomfort", "patient"]
-        {
+        for word in [
+            "health",
+            "pelvi",
+            "pain",
+            "frond",
+            "diary",
+            "train",
+            "dilat",
+            "clinic",
+            "medic",
+            "therap",
+            "summary",
+            "session",
+            "discomfort",
+            "patient",
+        ] {
             assert!(!name.contains(word), "{name}");
         }
         // A date, one word and an ending: nothing more fits into it.
@@ -395,7 +425,10 @@ fn every_byte_of_a_summary_is_under_its_signature() {
         altered[at] ^= 1;
         let error = open_summary(&altered, None).unwrap_err();
         assert!(
-            matches!(error, SummaryError::Signature | SummaryError::Garbled { .. } | SummaryError::NotASummary),
+            matches!(
+                error,
+                SummaryError::Signature | SummaryError::Garbled { .. } | SummaryError::NotASummary
+            ),
             "{at}: {error}"
         );
     }
@@ -465,7 +498,8 @@ fn a_gigabyte_of_nesting_is_refused_at_once_and_in_little_memory() {
     assert_eq!(read_bounded(gigabyte).unwrap_err(), SummaryError::TooLong);
     let most = vec![b'['; frond_core::summary::MOST_BYTES];
     assert!(matches!(open_summary(&most, None).unwrap_err(), SummaryError::NotASummary));
-    let mut inside = b"{\"signed\":\"frond summary 1\",\"key\":\"\",\"signature\":\"\",\"summary\":".to_vec();
+    let mut inside =
+        b"{\"signed\":\"frond summary 1\",\"key\":\"\",\"signature\":\"\",\"summary\":".to_vec();
     inside.resize(frond_core::summary::MOST_BYTES, b'[');
     assert!(matches!(open_summary(&inside, None).unwrap_err(), SummaryError::Garbled { .. }));
     // Generous: it takes well under a second.

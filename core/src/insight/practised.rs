@@ -35,8 +35,11 @@ impl Practised {
             u32::try_from(to.signed_duration_since(from).num_days().saturating_add(1)).unwrap_or(0)
         };
         let span = days(first, last);
-        let off: u32 =
-            off.iter().map(|&(from, to)| days(from.max(first), to.min(last))).sum::<u32>().min(span);
+        let off: u32 = off
+            .iter()
+            .map(|&(from, to)| days(from.max(first), to.min(last)))
+            .sum::<u32>()
+            .min(span);
         let within: Vec<NaiveDate> =
             sessions.iter().copied().filter(|day| (first..=last).contains(day)).collect();
         let mut distinct = within.clone();

@@ -26,7 +26,8 @@ fn quartiles_are_those_of_a_general_purpose_reference() {
     assert_eq!(Spread::of(&[None, None]), None);
 }
 
-const REFERENCE: [[f64; 3]; 4] = [[0.0, 0.0, 1.0], [0.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, 0.0, 1.0]];
+const REFERENCE: [[f64; 3]; 4] =
+    [[0.0, 0.0, 1.0], [0.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, 0.0, 1.0]];
 
 /// Throat pain, 0 to 10, of 235 people at four times: fixtures/open-data. Means published in its
 /// documentation; quartiles by NumPy 2.4.6, `numpy.quantile(x, [.25, .5, .75])`.
@@ -51,7 +52,9 @@ fn quartiles_of_open_data_that_nobody_here_made() {
         assert_eq!(spread.rated + spread.unrated, 235);
         assert_eq!(spread.unrated, counts[11]);
         let sum: u32 = ratings.iter().flatten().map(|rating| u32::from(*rating)).sum();
-        assert!((f64::from(sum) / f64::from(u32::try_from(spread.rated).unwrap()) - mean).abs() < 5e-5);
+        assert!(
+            (f64::from(sum) / f64::from(u32::try_from(spread.rated).unwrap()) - mean).abs() < 5e-5
+        );
         assert_eq!([spread.lower, spread.median, spread.upper], quartiles, "{name}");
     }
 }

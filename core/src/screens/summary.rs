@@ -52,9 +52,8 @@ impl SummaryScreen {
             Content::SignReported { note, .. } => note.is_some(),
             _ => false,
         });
-        let rated = count(|what| {
-            matches!(what, Content::FunctionRated { .. } | Content::GoalRated { .. })
-        });
+        let rated =
+            count(|what| matches!(what, Content::FunctionRated { .. } | Content::GoalRated { .. }));
         let sealed = *opens != Opens::Anyone;
         Self {
             title: words.text("summary-title", &[]),

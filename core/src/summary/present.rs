@@ -287,9 +287,12 @@ impl Findings {
     fn back(&self) -> Vec<Finding> {
         let pause =
             self.pause.iter().map(|one| one.back(Part::Pause, Criterion::Pause(one.criterion)));
-        let back =
-            self.step_back.iter().map(|one| one.back(Part::StepBack, Criterion::Back(one.criterion)));
-        let up = self.step_up.iter().map(|one| one.back(Part::StepUp, Criterion::Up(one.criterion)));
+        let back = self
+            .step_back
+            .iter()
+            .map(|one| one.back(Part::StepBack, Criterion::Back(one.criterion)));
+        let up =
+            self.step_up.iter().map(|one| one.back(Part::StepUp, Criterion::Up(one.criterion)));
         pause.chain(back).chain(up).collect()
     }
 }

@@ -66,9 +66,7 @@ pub enum SummaryError {
     #[error("This summary was made by a newer Frond; update Frond to read it.")]
     Newer,
     /// Sealed, and nothing was given to open it with.
-    #[error(
-        "This summary is sealed; give the passphrase or the key file that it was sealed to."
-    )]
+    #[error("This summary is sealed; give the passphrase or the key file that it was sealed to.")]
     Sealed,
     /// It could not be unsealed.
     #[error("The summary is sealed: {0}.")]
@@ -130,8 +128,7 @@ fn parse(inner: &[u8]) -> Result<Summary, SummaryError> {
         Some(version) if version == u64::from(VERSION) => {}
         _ => return Err(SummaryError::Form),
     }
-    let summary: Summary =
-        strict::from_slice(inner, MOST_BYTES).map_err(|_| SummaryError::Form)?;
+    let summary: Summary = strict::from_slice(inner, MOST_BYTES).map_err(|_| SummaryError::Form)?;
     // A plan that came from outside is read as strictly as when it is accepted.
     let plans = summary.entries.iter().filter_map(|entry| match &entry.what {
         Content::Correction { content, .. } => carried(content),

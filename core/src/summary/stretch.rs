@@ -40,10 +40,8 @@ pub(crate) fn stretches(
             // No entry of a diary has this id twice: it is written nowhere.
             take(&mut fold, &mut found, EntryId([0; 16]), day, to)?;
         }
-        let names = matches!(
-            row.content,
-            Content::ProgrammeAccepted { .. } | Content::StepChange { .. }
-        );
+        let names =
+            matches!(row.content, Content::ProgrammeAccepted { .. } | Content::StepChange { .. });
         if names {
             take(&mut fold, &mut found, row.first.id, row.happened, row.content.clone())?;
         }
@@ -60,19 +58,13 @@ fn take(
 ) -> Result<(), FoldError> {
     fold.write(&Entry { id, written: at, happened: at, uptime: None, what })?;
     let (Some(step), Some(plan)) = (fold.step(), fold.programme()) else { return Ok(()) };
-    let same = found
-        .last()
-        .is_some_and(|last| last.step.id == step.id && last.revision == plan.revision);
+    let same =
+        found.last().is_some_and(|last| last.step.id == step.id && last.revision == plan.revision);
     if !same {
         if let Some(last) = found.last_mut() {
             last.ended = Some(at);
         }
-        found.push(Stretch {
-            step: step.clone(),
-            revision: plan.revision,
-            began: at,
-            ended: None,
-        });
+        found.push(Stretch { step: step.clone(), revision: plan.revision, began: at, ended: None });
     }
     Ok(())
 }

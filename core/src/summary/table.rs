@@ -69,10 +69,10 @@ pub fn csv(summary: &Summary) -> Result<String, TableError> {
     for (row, session) in rows {
         let stretch = stretch::at(&stretches, &row.happened);
         let minutes = |seconds: u32| format!("{:.1}", f64::from(seconds) / 60.0);
-        let all = session.parts.iter().map(|part| part.practised_seconds).fold(0, u32::saturating_add);
+        let all =
+            session.parts.iter().map(|part| part.practised_seconds).fold(0, u32::saturating_add);
         let hours = (row.first.written.millis() - row.happened.millis()).max(0) / 3_600_000;
-        let signs: Vec<String> =
-            session.signs.iter().map(|noted| stored(&noted.sign)).collect();
+        let signs: Vec<String> = session.signs.iter().map(|noted| stored(&noted.sign)).collect();
         let rated =
             |kind| session.ratings.given(kind).map(|one| one.get().to_string()).unwrap_or_default();
         let cells = [
@@ -83,7 +83,10 @@ pub fn csv(summary: &Summary) -> Result<String, TableError> {
             stretch.map(|on| on.step.id.to_string()).unwrap_or_default(),
             stretch.map(|on| on.revision.get().to_string()).unwrap_or_default(),
             position(session.position).to_owned(),
-            session.main_size().map(|size| format!("{:.1}", size.millimetres())).unwrap_or_default(),
+            session
+                .main_size()
+                .map(|size| format!("{:.1}", size.millimetres()))
+                .unwrap_or_default(),
             minutes(session.main_seconds()),
             minutes(all),
             ended(session.ended).0.to_owned(),

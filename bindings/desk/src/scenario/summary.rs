@@ -2,7 +2,9 @@
 
 use frond_core::screens::ReadingScreen;
 use frond_core::sealing::{Identity, OpenWith, SealTo, SignKey};
-use frond_core::summary::{DiaryId, DiaryIdentity, Selection, Summary, TimeAlone, open_summary, table};
+use frond_core::summary::{
+    DiaryId, DiaryIdentity, Selection, Summary, TimeAlone, open_summary, table,
+};
 use frond_core::words::Words;
 use zeroize::Zeroizing;
 
@@ -27,10 +29,8 @@ pub(super) struct HandedOver {
 
 /// Makes the files and reads them back as the clinician does.
 pub(super) fn hand_over(played: &Played) -> Result<HandedOver, Failure> {
-    let identity = DiaryIdentity {
-        id: DiaryId(DIARY),
-        key: SignKey::from_seed(&Zeroizing::new(SIGNING)),
-    };
+    let identity =
+        DiaryIdentity { id: DiaryId(DIARY), key: SignKey::from_seed(&Zeroizing::new(SIGNING)) };
     let summary = Summary::of(&played.entries, &identity, &Selection::default(), &played.end)
         .map_err(|_| broken())?;
     let open = summary.open_form(&identity).map_err(|_| broken())?;
@@ -38,15 +38,15 @@ pub(super) fn hand_over(played: &Played) -> Result<HandedOver, Failure> {
     let clinic = Identity::parse(KEY).map_err(|_| broken())?;
     let recipient = clinic.recipient();
     let to = SealTo::Recipients(vec![recipient.clone()]);
-    let sealed =
-        summary.sealed_form(&identity, &to, TimeAlone::Please).map_err(|_| broken())?;
+    let sealed = summary.sealed_form(&identity, &to, TimeAlone::Please).map_err(|_| broken())?;
     // The clinician opens the sealed one.
     let with = OpenWith::Identities(vec![clinic]);
     let received =
         open_summary(&sealed, Some(&with)).map_err(|error| Failure::Else(error.to_string()))?;
     let reading = ReadingScreen::new(&received, &Words::for_language(LANGUAGE), false)
         .map_err(|_| broken())?;
-    let key_file = format!("# Invented: this key protects nothing.\n# public key: {recipient}\n{KEY}\n");
+    let key_file =
+        format!("# Invented: this key protects nothing.\n# public key: {recipient}\n{KEY}\n");
     let files = vec![
         ("summary.json", open),
         ("summary.csv", rows.into_bytes()),

@@ -30,8 +30,10 @@ pub(super) fn time_off(gathered: &Gathered<'_>) -> Option<ReadingPart> {
         .rule()
         .time_off()
         .map(|off| {
-            let values =
-                [("from", say::day(gathered, off.from).into()), ("to", say::day(gathered, off.to).into())];
+            let values = [
+                ("from", say::day(gathered, off.from).into()),
+                ("to", say::day(gathered, off.to).into()),
+            ];
             Point::plain(words.text("reading-off", &values))
         })
         .collect();
@@ -58,13 +60,11 @@ impl Followed {
             .ratings
             .iter()
             .map(|(day, rating)| {
-                let values =
-                    [("number", plain::whole(*rating)), ("day", day.as_str().into())];
+                let values = [("number", plain::whole(*rating)), ("day", day.as_str().into())];
                 words.text("reading-rating-on", &values)
             })
             .collect();
-        let values =
-            [("name", self.name.as_str().into()), ("ratings", ratings.join(", ").into())];
+        let values = [("name", self.name.as_str().into()), ("ratings", ratings.join(", ").into())];
         Point::plain(words.text("reading-followed", &values))
     }
 }

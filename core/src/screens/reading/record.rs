@@ -68,13 +68,12 @@ pub(super) fn kept(gathered: &Gathered<'_>) -> Option<ReadingPart> {
     points.extend(left_out(gathered));
     let marks = &gathered.summary.marks;
     if marks.missing_entries > 0 {
-        let values = [("count", plain::whole(i64::try_from(marks.missing_entries).unwrap_or(i64::MAX)))];
+        let values =
+            [("count", plain::whole(i64::try_from(marks.missing_entries).unwrap_or(i64::MAX)))];
         points.push(Point::plain(words.text("reading-missing", &values)));
     }
     if marks.erased > 0 {
-        points.push(Point::plain(
-            words.text("reading-erased", &[("count", marks.erased.into())]),
-        ));
+        points.push(Point::plain(words.text("reading-erased", &[("count", marks.erased.into())])));
     }
     if marks.restored > 0 {
         points.push(Point::plain(

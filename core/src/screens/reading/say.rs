@@ -113,10 +113,9 @@ fn reason(words: &Words, reason: Reason) -> String {
 pub(super) fn peak(words: &Words, session: &Session) -> String {
     let name = plain::rating_name(words, RatingKind::Peak).into();
     match session.ratings.given(RatingKind::Peak) {
-        Some(rating) => words.text(
-            "reading-rated",
-            &[("rating", name), ("number", plain::whole(rating.get()))],
-        ),
+        Some(rating) => {
+            words.text("reading-rated", &[("rating", name), ("number", plain::whole(rating.get()))])
+        }
         None => words.text("reading-unrated", &[("rating", name)]),
     }
 }
@@ -135,8 +134,11 @@ pub(super) fn spread(words: &Words, kind: RatingKind, spread: &Spread) -> String
     // Quartiles of a handful are no more than the values themselves; besides discomfort they would only
     // lengthen what has to be read.
     if spread.rated < LEAST_RATED || kind != RatingKind::Peak {
-        let few: Vec<(&str, Value)> =
-            values.iter().filter(|(name, _)| !matches!(*name, "lower" | "upper")).cloned().collect();
+        let few: Vec<(&str, Value)> = values
+            .iter()
+            .filter(|(name, _)| !matches!(*name, "lower" | "upper"))
+            .cloned()
+            .collect();
         return words.text("reading-spread-few", &few);
     }
     words.text("reading-spread", &values)

@@ -88,8 +88,7 @@ fn stretch_point(gathered: &Gathered<'_>, index: usize, stretch: &Stretch) -> Po
     let words = gathered.words;
     let (first, last) =
         span(gathered, stretch).unwrap_or((stretch.began.day(), stretch.began.day()));
-    let of: Vec<&Sat<'_>> =
-        gathered.sat.iter().filter(|sat| sat.stretch == Some(index)).collect();
+    let of: Vec<&Sat<'_>> = gathered.sat.iter().filter(|sat| sat.stretch == Some(index)).collect();
     let on: Vec<&Sat<'_>> = of.iter().copied().filter(|sat| sat.on_step).collect();
     let text = words.text(
         "reading-stretch",
@@ -154,11 +153,8 @@ fn settling(gathered: &Gathered<'_>, on: &[&Sat<'_>]) -> Option<String> {
             None => {}
         }
     }
-    let values = [
-        ("yes", say::count(yes)),
-        ("notyet", say::count(not_yet)),
-        ("unsaid", say::count(unsaid)),
-    ];
+    let values =
+        [("yes", say::count(yes)), ("notyet", say::count(not_yet)), ("unsaid", say::count(unsaid))];
     (yes + not_yet + unsaid > 0).then(|| gathered.words.text("reading-settled", &values))
 }
 
