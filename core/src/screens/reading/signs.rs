@@ -54,7 +54,12 @@ pub(super) fn talks(gathered: &Gathered<'_>) -> Option<ReadingPart> {
                 ("sign", name(words, noted.sign).into()),
                 ("tier", tier(words, noted.tier).into()),
             ];
-            points.push(Point::plain(words.text("reading-noted", &values)));
+            // What is only noted was never open.
+            points.push(Point::plain(if noted.tier == Tier::Note {
+                words.text("reading-noted-only", &values)
+            } else {
+                words.text("reading-noted", &values)
+            }));
         }
         if let Content::Clearing { with, signs, closes_pause } = row.content
             && !row.struck

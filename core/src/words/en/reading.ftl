@@ -178,6 +178,7 @@ reading-off = { $from } to { $to }
 
 reading-talks = Talks, and signs noted before
 reading-noted = { $day }: “{ $sign }” ({ $tier }); no longer open
+reading-noted-only = { $day }: “{ $sign }” ({ $tier })
 reading-talk = { $day }: spoke with { $with }
 reading-talk-closed = closed: “{ $sign }”
 reading-talk-go-on = and was told to go on
