@@ -9,5 +9,6 @@ fn main() -> std::io::Result<()> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../fixtures/schema");
     fs::create_dir_all(&folder)?;
     fs::write(folder.join("programme.schema.json"), schema::text(&schema::programme()))?;
+    fs::write(folder.join("summary.schema.json"), schema::text(&schema::summary()))?;
     fs::write(folder.join("entry.schema.json"), schema::text(&schema::entry()))
 }

@@ -16,6 +16,7 @@
 
 pub mod companion;
 pub mod diary;
+pub mod insight;
 pub mod moment;
 pub mod ports;
 pub mod practice;
@@ -25,4 +26,5 @@ pub mod reminders;
 pub mod safety;
 pub mod screens;
 pub mod sealing;
+pub mod summary;
 pub mod words;

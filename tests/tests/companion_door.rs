@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use frond_core::companion::{Companion, Duty, Refusal, Request, Told, Trouble, Write};
-use frond_core::diary::entry::{Chosen, Content, FeelsReady, Reason, SignKey, Why};
+use frond_core::diary::entry::{Chosen, Content, FeelsReady, Reason, Settled, SignKey, Why};
 use frond_core::moment::Uptime;
 use frond_core::programme::values::{Line, StepId};
 use frond_core::safety::Sign;
@@ -182,6 +182,24 @@ fn a_correction_keeps_the_kind_and_the_time_and_counts() {
     assert_eq!(last.happened, happened, "the time stays unless another is told");
     let entries = home.json(Request::Entries).to_string();
     assert!(entries.contains("18 mm") && entries.contains("Corrected"), "{entries}");
+}
+
+#[test]
+fn did_it_settle_is_told_of_a_session_and_moves_nothing() {
+    let mut home = Home::with_plan(START);
+    home.pass(DAY);
+    let (of, _) = home.tell(Told::Session(session(140, 8, Some(2))));
+    let (other, _) = home.tell(Told::StayHere(false));
+    let before = home.json(Request::Suggestion);
+    let answer = Settled::NotYet;
+    let trouble = home.refused(None, Told::Settled { of: other, answer });
+    assert_eq!(trouble, Trouble::PutRight(Refusal::NoSession));
+    let (told, _) = home.tell(Told::Settled { of, answer });
+    assert_eq!(home.json(Request::Suggestion), before, "the rule does not look at it");
+    let settled = Box::new(Told::Settled { of, answer: Settled::Yes });
+    home.tell(Told::Correct { of: told, told: settled });
+    let entries = home.json(Request::Entries).to_string();
+    assert!(entries.contains("It had settled\""), "{entries}");
 }
 
 #[test]

@@ -11,6 +11,7 @@ use clap::{ArgGroup, Args as ClapArgs, Parser, Subcommand, ValueEnum};
 use frond_core::moment::Stamp;
 use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
+use frond_core::summary::Pin;
 
 pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
@@ -44,6 +45,8 @@ pub(crate) enum Command {
     Suggest(SuggestArgs),
     /// What the rule said at each entry, and what another rule would have said
     Replay(ReplayArgs),
+    /// Read a summary that somebody handed over
+    Read(ReadArgs),
     /// Start a new diary
     Start(StartArgs),
     /// Accept a programme, or a new revision of it
@@ -163,6 +166,27 @@ pub(crate) struct ReplayArgs {
     /// Stop before entries written after this time
     #[arg(long, value_name = "TIME")]
     pub(crate) now: Option<Stamp>,
+    /// Print JSON, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(ClapArgs)]
+pub(crate) struct ReadArgs {
+    /// The summary, sealed or open
+    pub(crate) file: PathBuf,
+    /// It is sealed to a passphrase: read that from the first line of this file
+    #[arg(long, value_name = "FILE", conflicts_with = "identity_file")]
+    pub(crate) passphrase_file: Option<PathBuf>,
+    /// It is sealed to a key: the age identity file
+    #[arg(long, value_name = "FILE")]
+    pub(crate) identity_file: Option<PathBuf>,
+    /// The mark of the diary it should come from, as an earlier reading shows it
+    #[arg(long, value_name = "MARK")]
+    pub(crate) pin: Option<Pin>,
+    /// Unfold the notes
+    #[arg(long)]
+    pub(crate) notes: bool,
     /// Print JSON, for a program to read
     #[arg(long)]
     pub(crate) json: bool,

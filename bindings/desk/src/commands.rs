@@ -9,6 +9,7 @@ mod keys;
 mod lines;
 mod log;
 mod log_asked;
+mod read;
 mod replay;
 mod restore;
 mod sign;
@@ -30,6 +31,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Check(args) => check::check(&args),
         Command::Suggest(args) => suggest::suggest(args),
         Command::Replay(args) => replay::replay(&args),
+        Command::Read(args) => read::read(&args),
         Command::Start(args) => accept::start(&args),
         Command::Accept(args) => accept::accept(&args),
         Command::Today(args) => show(&args, Request::Today),

@@ -71,14 +71,22 @@ impl SecretArgs {
     }
 }
 
+/// A passphrase from the first line of a file that nobody else may read.
+pub(crate) fn passphrase_from_file(path: &Path) -> Result<Passphrase, Failure> {
+    passphrase(&from_file(path)?)
+}
+
 /// A keeper with the stretching for real use.
 pub(crate) fn keeper(words: &str) -> Result<PassphraseKeeper, Failure> {
-    let passphrase = Passphrase::new(words.to_owned()).map_err(|_| {
+    Ok(PassphraseKeeper::new(passphrase(words)?, Stretch::everyday()))
+}
+
+fn passphrase(words: &str) -> Result<Passphrase, Failure> {
+    Passphrase::new(words.to_owned()).map_err(|_| {
         Failure::input(
             "The passphrase is empty. Choose a few words that only you would put together.",
         )
-    })?;
-    Ok(PassphraseKeeper::new(passphrase, Stretch::everyday()))
+    })
 }
 
 /// A new passphrase for a diary that had another: from a file, or typed twice.

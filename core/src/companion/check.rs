@@ -3,7 +3,7 @@
 //! from the request.
 
 use super::{Companion, Refusal, SessionTold, Told, Trouble, Write};
-use crate::diary::entry::{Chosen, Content, EntryId, Session, SignNoted, UsedPart, Why};
+use crate::diary::entry::{Chosen, Content, Entry, EntryId, Session, SignNoted, UsedPart, Why};
 use crate::diary::resolve::{Counted, resolve};
 use crate::moment::{Moment, Stamp};
 use crate::programme::check::load;
@@ -128,6 +128,9 @@ impl Facts<'_> {
             Told::Function { activity, able } => Content::FunctionRated { activity, able },
             Told::Goal { goal, reached } => Content::GoalRated { goal, reached },
             Told::Question(text) => Content::Question { text },
+            Told::Settled { of, answer } => {
+                Content::Settled { of: self.session_named(of)?, answer }
+            }
             Told::Settings(settings) => Content::Settings(settings),
             Told::TimeConfirmed => Content::TimeConfirmed {},
             Told::CopyKept => Content::CopyMade {},
@@ -240,15 +243,21 @@ impl Facts<'_> {
         if entry.what.is_persons() { Ok(()) } else { Err(Refusal::MachineMark.into()) }
     }
 
+    /// The session first written, where a session is named or a correction of one.
+    fn session_named(&self, of: EntryId) -> Result<EntryId, Trouble> {
+        let entries = self.companion.entries()?;
+        let of = first_written(&entries, of);
+        let entry = entries.iter().find(|entry| entry.id == of).ok_or(Refusal::NoSuchEntry)?;
+        match entry.what {
+            Content::Session(_) => Ok(of),
+            _ => Err(Refusal::NoSession.into()),
+        }
+    }
+
     /// A correction of the entry first written, with the time it counted as having until now.
     fn correction(&self, of: EntryId, told: Told) -> Result<(Content, Stamp), Trouble> {
         let entries = self.companion.entries()?;
-        let mut of = of;
-        while let Some(Content::Correction { of: before, .. }) =
-            entries.iter().find(|entry| entry.id == of).map(|entry| &entry.what)
-        {
-            of = *before;
-        }
+        let of = first_written(&entries, of);
         let counted = resolve(&entries);
         let row: &Counted<'_> =
             counted.iter().find(|row| row.first.id == of).ok_or(Refusal::NoSuchEntry)?;
@@ -262,6 +271,17 @@ impl Facts<'_> {
         keep_tiers(&mut content, row.content);
         Ok((Content::Correction { of, content: Box::new(content) }, row.happened))
     }
+}
+
+/// The entry first written, where a correction of it is named.
+fn first_written(entries: &[Entry], of: EntryId) -> EntryId {
+    let mut of = of;
+    while let Some(Content::Correction { of: before, .. }) =
+        entries.iter().find(|entry| entry.id == of).map(|entry| &entry.what)
+    {
+        of = *before;
+    }
+    of
 }
 
 /// A correction carries a sign on with the tier it had, and never lowers it (S1).

@@ -6,8 +6,8 @@ use std::sync::Arc;
 use chrono::NaiveDate;
 
 use crate::diary::entry::{
-    Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, SignKey,
-    UsedPart, Why,
+    Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, Settled,
+    SignKey, UsedPart, Why,
 };
 use crate::diary::erase::Erase;
 use crate::moment::Stamp;
@@ -154,6 +154,13 @@ pub enum Told {
     },
     /// A question for the visit.
     Question(Passage),
+    /// "Did it settle?", about a session.
+    Settled {
+        /// The session.
+        of: EntryId,
+        /// The answer.
+        answer: Settled,
+    },
     /// How the app behaves.
     Settings(Settings),
     /// The clock is right.

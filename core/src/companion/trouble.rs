@@ -88,6 +88,8 @@ pub enum Refusal {
     SignNotAsked,
     /// The number is not one that is offered.
     NumberNotOffered,
+    /// It is about a session, and what was named is none.
+    NoSession,
     /// It is too long to be kept.
     TooLong,
     /// There is nothing to erase there.
@@ -141,6 +143,7 @@ impl Refusal {
             Self::NoSign => words.text("refusal-no-sign", &[]),
             Self::SignNotAsked => words.text("refusal-sign-not-asked", &[]),
             Self::NumberNotOffered => words.text("refusal-number-not-offered", &[]),
+            Self::NoSession => words.text("refusal-no-session", &[]),
             Self::TooLong => words.text("refusal-too-long", &[]),
             Self::NothingToErase => words.text("refusal-nothing-to-erase", &[]),
             Self::NoPhrase => words.text("refusal-no-phrase", &[]),

@@ -59,6 +59,9 @@ pub enum LineWrong {
         /// Which value.
         name: &'static str,
     },
+    /// "Did it settle?" about something that is no session.
+    #[error("`of` names no session; \"did it settle?\" is asked about a session.")]
+    NoSession,
     /// A correction of a correction.
     #[error("`of` names a correction; name the entry that was first written.")]
     OfACorrection,
@@ -196,6 +199,12 @@ impl Reader {
             Content::SuggestionAnswered { shown, .. } => {
                 self.earlier(*shown, "shown")?;
             }
+            Content::Settled { of, .. } => {
+                let session = self.earlier(*of, "of")?;
+                if session.is_some_and(|session| !matches!(session.what, Content::Session(_))) {
+                    return Err(LineWrong::NoSession);
+                }
+            }
             Content::Strike { of } => {
                 let first = self.earlier(*of, "of")?;
                 if first.is_some_and(|first| !first.what.is_persons()) {
@@ -308,6 +317,10 @@ mod tests {
             wrong(&format!("{stay}\n{}", stay.replacen('{', &format!("{{\"id\":\"{first}\","), 1))),
             wrong(&line(
                 r#"{"kind":"suggestion_answered","shown":"00000000000000000000000000000009","chosen":"try"}"#,
+            )),
+            wrong(&format!(
+                "{stay}\n{}",
+                line(&format!(r#"{{"kind":"settled","of":"{first}","answer":"yes"}}"#))
             )),
             wrong(&line(
                 r#"{"kind":"programme_accepted","programme":"p","revision":1,"carried":"{}"}"#,

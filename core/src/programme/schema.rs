@@ -24,6 +24,12 @@ pub fn entry() -> Value {
     published::<Entry>("An entry of a Frond diary")
 }
 
+/// The schema of a summary in its signed envelope, as it leaves the phone unsealed.
+#[must_use]
+pub fn summary() -> Value {
+    published::<crate::summary::envelope::Published>("A Frond summary, version 1")
+}
+
 /// The text of a schema file.
 #[must_use]
 pub fn text(schema: &Value) -> String {

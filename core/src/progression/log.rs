@@ -321,6 +321,7 @@ fn kind(content: &Content) -> u8 {
         Content::Question { .. } => 16,
         Content::Settings(_) => 17,
         Content::TimeConfirmed {} => 18,
+        Content::Settled { .. } => 19,
         // Never a root: a correction with such content fits nothing.
         Content::Correction { .. }
         | Content::Strike { .. }

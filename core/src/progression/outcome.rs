@@ -152,7 +152,7 @@ pub enum Criterion {
 }
 
 /// Three-valued.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// Met.
@@ -185,8 +185,8 @@ pub struct Finding {
 }
 
 /// What a criterion lacks, for kind words.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[serde(tag = "lacks", rename_all = "snake_case")]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "lacks", rename_all = "snake_case", deny_unknown_fields)]
 pub enum Missing {
     /// Nothing, or nothing that could be said as lacking.
     Nothing,
@@ -221,7 +221,9 @@ pub enum Missing {
 }
 
 /// What bars a step up (O3).
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema,
+)]
 #[serde(rename_all = "snake_case")]
 pub enum Bar {
     /// A pause or step-back criterion is not known to be unmet.
@@ -245,7 +247,8 @@ pub enum Bar {
 }
 
 /// An open sign.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
 pub struct OpenSign {
     /// Its identity.
     pub key: SignKey,
@@ -266,7 +269,7 @@ pub struct Pause {
 }
 
 /// Why the clock is in doubt (T3).
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum ClockDoubt {
     /// A stored entry lies more than ten minutes ahead of now.

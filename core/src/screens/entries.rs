@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, FeelsReady, Session};
+use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, FeelsReady, Session, Settled};
 use crate::diary::resolve::Counted;
 use crate::moment::Stamp;
 use crate::words::Words;
@@ -127,6 +127,13 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
         ),
         Content::Question { text } => {
             words.text("entries-question", &[("text", text.as_str().into())])
+        }
+        Content::Settled { answer: Settled::Yes, .. } => words.text("entries-settled-yes", &[]),
+        Content::Settled { answer: Settled::NotYet, .. } => {
+            words.text("entries-settled-not-yet", &[])
+        }
+        Content::Settled { answer: Settled::RatherNotSay, .. } => {
+            words.text("entries-settled-unsaid", &[])
         }
         Content::Settings(_) => words.text("entries-settings", &[]),
         Content::TimeConfirmed {} => words.text("entries-time-confirmed", &[]),

@@ -15,6 +15,7 @@ mod ladder;
 mod log_session;
 mod plain;
 mod plan;
+mod reading;
 mod reasons;
 mod replay;
 mod restore;
@@ -22,6 +23,7 @@ mod signs;
 mod spoke;
 mod stop;
 mod suggestion;
+mod summary;
 mod today;
 
 pub use cannot_open::CannotOpenScreen;
@@ -35,6 +37,7 @@ pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
 };
 pub use plan::PlanScreen;
+pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
 pub use reasons::{Reason, ReasonGroup};
 pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use restore::RestoreScreen;
@@ -43,6 +46,7 @@ pub use signs::{SignChoice, SignsScreen};
 pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;
 pub use suggestion::SuggestionScreen;
+pub use summary::{Opens, SummaryScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 
 use chrono::NaiveDate;

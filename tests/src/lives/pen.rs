@@ -6,7 +6,7 @@ use std::sync::Arc;
 use chrono::FixedOffset;
 use frond_core::diary::entry::{
     Answer, Asked, Chosen, ClockChange, Content, Ended, Entry, EntryId, FeelsReady, Ratings,
-    Reason, ScreeningAnswer, Session, SignKey, SignNoted, UsedPart, Why,
+    Reason, ScreeningAnswer, Session, Settled, SignKey, SignNoted, UsedPart, Why,
 };
 use frond_core::moment::Stamp;
 use frond_core::programme::plan::{Programme, Step};
@@ -364,6 +364,9 @@ impl Pen {
                 to: None,
             },
             _ => match self.entries.last() {
+                Some(last) if dice.percent(50) => {
+                    Content::Settled { of: last.id, answer: Settled::NotYet }
+                }
                 Some(last) => Content::SuggestionAnswered { shown: last.id, chosen: Chosen::Try },
                 None => Content::LookForward { to: Passage::new("Invented.").unwrap() },
             },

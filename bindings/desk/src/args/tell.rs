@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 use clap::{Args, Subcommand, ValueEnum};
-use frond_core::diary::entry::Goal;
+use frond_core::diary::entry::{Goal, Settled};
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::safety::{Sign, SignGroup};
 
@@ -63,6 +63,16 @@ pub(crate) enum Tell {
         #[arg(long, value_parser = goal, allow_hyphen_values = true)]
         reached: Goal,
     },
+    /// Did it settle? About an earlier session
+    Settled {
+        #[command(flatten)]
+        diary: DiaryArgs,
+        /// The session, by the beginning of its id; see `frond entries`
+        #[arg(long, value_name = "ID")]
+        of: String,
+        /// The answer
+        answer: SettledArg,
+    },
     /// The clock of this computer is right
     TimeRight {
         #[command(flatten)]
@@ -107,6 +117,24 @@ pub(crate) enum AnythingNewArg {
     Nothing,
     Something,
     NotToday,
+}
+
+/// "Did it settle?"
+#[derive(Clone, Copy, ValueEnum)]
+pub(crate) enum SettledArg {
+    Yes,
+    NotYet,
+    RatherNotSay,
+}
+
+impl From<SettledArg> for Settled {
+    fn from(answer: SettledArg) -> Self {
+        match answer {
+            SettledArg::Yes => Self::Yes,
+            SettledArg::NotYet => Self::NotYet,
+            SettledArg::RatherNotSay => Self::RatherNotSay,
+        }
+    }
 }
 
 /// A group of cautions.

@@ -5,6 +5,7 @@ use frond_core::diary::entry::Settings;
 use frond_core::programme::values::Passage;
 
 use super::cautions;
+use super::entries::named;
 use crate::args::{Tell, YesNo};
 use crate::ask;
 use crate::failure::Failure;
@@ -22,6 +23,12 @@ pub(crate) fn tell(what: Tell) -> Result<(), Failure> {
             (diary, Told::Function { activity, able: rating })
         }
         Tell::Goal { diary, goal, reached } => (diary, Told::Goal { goal, reached }),
+        Tell::Settled { diary, of, answer } => {
+            let mut place = diary.open()?;
+            let of = named(&place, &of)?;
+            let screen = place.tell(Told::Settled { of, answer: answer.into() }, None)?;
+            return print::screen(false, &screen);
+        }
         Tell::TimeRight { diary } => (diary, Told::TimeConfirmed),
         Tell::Settings { diary, language, numbers_open } => {
             let numbers_open = matches!(numbers_open, YesNo::Yes);

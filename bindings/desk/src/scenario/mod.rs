@@ -8,6 +8,7 @@
 mod days;
 mod play;
 mod story;
+mod summary;
 #[cfg(test)]
 mod tests;
 
@@ -43,6 +44,7 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     let played = play::play(&out.join("diary"), PASSPHRASE)?;
     let entries = lines::write(&played.entries)
         .map_err(|_| Failure::Else("This cannot be written as JSON.".to_owned()))?;
+    let handed = summary::hand_over(&played)?;
     let readme = readme(&played.end.to_string());
     let files = [
         ("programme-1.json", FIRST),
@@ -54,7 +56,12 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     for (name, text) in files {
         fs::write(out.join(name), text).map_err(broken)?;
     }
-    story::tell(&played)?.show();
+    for (name, bytes) in &handed.files {
+        fs::write(out.join(name), bytes).map_err(broken)?;
+    }
+    let mut page = story::tell(&played)?;
+    handed.tell(&mut page);
+    page.show();
     Ok(())
 }
 
@@ -86,8 +93,12 @@ fn readme(end: &str) -> String {
         ("another-rule.json", "a more careful rule, to put beside it"),
         ("entries.jsonl", "the whole diary in the open, one entry a line"),
         ("diary/", "the same diary, sealed, as the companion keeps it"),
+        ("summary.json", "the summary of its last evening, signed, in the open"),
+        ("summary.csv", "its sessions as a table"),
+        ("summary.age", "the summary, sealed to the invented clinic, with a wish in it"),
+        ("invented-clinic-key.txt", "the key that opens it, invented too"),
     ] {
-        page.beside(&format!("  {name}"), what, 22);
+        page.beside(&format!("  {name}"), what, 28);
     }
     page.gap()
         .paragraph("The passphrase of the invented diary protects nothing, so it stands here:");
@@ -100,6 +111,8 @@ fn readme(end: &str) -> String {
         "frond replay --entries entries.jsonl --rule another-rule.json".to_owned(),
         format!("frond today --diary diary --now {end}"),
         "frond entries --diary diary".to_owned(),
+        "frond read summary.json".to_owned(),
+        "frond read summary.age --identity-file invented-clinic-key.txt".to_owned(),
     ] {
         page.line_as_it_is(&format!("    {command}"));
     }

@@ -28,6 +28,7 @@ fn kind(content: &Content) -> &'static str {
         Content::FunctionRated { .. } => "function_rated",
         Content::GoalRated { .. } => "goal_rated",
         Content::Question { .. } => "question",
+        Content::Settled { .. } => "settled",
         Content::Settings(_) => "settings",
         Content::TimeConfirmed {} => "time_confirmed",
         Content::ClockMark { .. } => "clock_mark",

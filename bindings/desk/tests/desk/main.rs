@@ -13,4 +13,5 @@ mod help;
 mod kept;
 mod kit;
 mod lines;
+mod read;
 mod refused;

@@ -138,6 +138,13 @@ pub enum Content {
         /// In the person's words.
         text: Passage,
     },
+    /// "Did it settle?", asked the day after a session. The rule does not look at it.
+    Settled {
+        /// The session it is about.
+        of: EntryId,
+        /// The answer.
+        answer: Settled,
+    },
     /// How the app behaves.
     Settings(Settings),
     /// The person says the clock is right.
@@ -244,6 +251,18 @@ pub enum ScreeningAnswer {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum FeelsReady {
+    /// Yes.
+    Yes,
+    /// Not yet.
+    NotYet,
+    /// Rather not say.
+    RatherNotSay,
+}
+
+/// "Did it settle?": whether what was felt after a session has gone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Settled {
     /// Yes.
     Yes,
     /// Not yet.

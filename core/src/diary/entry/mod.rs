@@ -12,7 +12,7 @@ mod session;
 mod tests;
 
 pub use content::{
-    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, Why,
+    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, Settled, Why,
 };
 pub use id::{EntryId, SignKey, SignNoted};
 pub use session::{Answer, Ended, Ratings, Reason, Session, UsedPart};

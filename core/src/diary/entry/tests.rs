@@ -82,6 +82,7 @@ fn every_kind() -> Vec<Content> {
         Content::GoalRated { goal: line("sleep"), reached: Goal::try_from(-1).unwrap() },
         Content::Question { text: passage("may I swim?") },
         Content::Settings(Settings { language: Some(line("en")), numbers_open: true }),
+        Content::Settled { of: id, answer: Settled::NotYet },
         Content::TimeConfirmed {},
         Content::ClockMark { change: ClockChange::LongAway },
         Content::MissingMark { entries: Count::new(3).unwrap(), after: Some(stamp), before: None },

@@ -104,4 +104,5 @@ refusal-size-missing = Tell which size you used.
 refusal-no-sign = Choose at least one.
 refusal-sign-not-asked = This one cannot be reported. Choose one from the list.
 refusal-number-not-offered = Frond only opens the numbers shown on this screen.
+refusal-no-session = This is asked about a session. Look at what you wrote to find it.
 refusal-too-long = This is too long to be kept. Shorten it.

@@ -25,4 +25,6 @@ const FILES: &[(&str, &str)] = &[
     ("replay.ftl", include_str!("replay.ftl")),
     ("suggestion.ftl", include_str!("suggestion.ftl")),
     ("keeping.ftl", include_str!("keeping.ftl")),
+    ("summary.ftl", include_str!("summary.ftl")),
+    ("reading.ftl", include_str!("reading.ftl")),
 ];

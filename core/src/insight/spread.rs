@@ -1,0 +1,65 @@
+//! Median, quartiles and range of ratings.
+
+/// The value below which a share `p` of the values lies, by linear interpolation between the closest
+/// ranks: Hyndman and Fan's type 7, the one that NumPy and R use unless told otherwise. `None` without
+/// values or for a `p` outside 0 to 1.
+#[must_use]
+pub fn quantile(values: &[u8], p: f64) -> Option<f64> {
+    if !(0.0..=1.0).contains(&p) {
+        return None;
+    }
+    let mut sorted = values.to_vec();
+    sorted.sort_unstable();
+    let last = sorted.len().checked_sub(1)?;
+    // Ratings of one diary: far below 2^52, so exact.
+    #[allow(clippy::cast_precision_loss, reason = "counts of sessions")]
+    let rank = last as f64 * p;
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to last")]
+    let below = rank.floor() as usize;
+    let low = f64::from(*sorted.get(below)?);
+    let high = f64::from(*sorted.get((below + 1).min(last))?);
+    Some(low + (rank - rank.floor()) * (high - low))
+}
+
+/// The median.
+#[must_use]
+pub fn median(values: &[u8]) -> Option<f64> {
+    quantile(values, 0.5)
+}
+
+/// Ratings in short.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread {
+    /// How many were given.
+    pub rated: usize,
+    /// How many sessions have none.
+    pub unrated: usize,
+    /// The lowest.
+    pub least: u8,
+    /// The lower quartile.
+    pub lower: f64,
+    /// The median.
+    pub median: f64,
+    /// The upper quartile.
+    pub upper: f64,
+    /// The highest.
+    pub most: u8,
+}
+
+impl Spread {
+    /// Of the ratings of some sessions, `None` for each session without one. `None` where no rating was
+    /// given at all.
+    #[must_use]
+    pub fn of(ratings: &[Option<u8>]) -> Option<Self> {
+        let given: Vec<u8> = ratings.iter().copied().flatten().collect();
+        Some(Self {
+            rated: given.len(),
+            unrated: ratings.len() - given.len(),
+            least: *given.iter().min()?,
+            lower: quantile(&given, 0.25)?,
+            median: median(&given)?,
+            upper: quantile(&given, 0.75)?,
+            most: *given.iter().max()?,
+        })
+    }
+}

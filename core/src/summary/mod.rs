@@ -1,0 +1,27 @@
+//! Decides what leaves the phone when the person hands over how it has been: which entries, in which
+//! form, signed by her diary, sealed or open; and what may be believed of such a file when it comes back.
+//!
+//! Leaves to [`crate::screens`] how it is worded, for her before it leaves and for the clinician who
+//! reads it; to [`crate::progression`] what the rule says; to the surface where the file goes.
+//!
+//! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
+//! The CSV beside it is [`table`].
+
+pub mod envelope;
+mod export;
+mod form;
+mod identity;
+mod names;
+mod present;
+mod receive;
+mod select;
+pub(crate) mod stretch;
+pub mod table;
+
+pub use export::{ExportError, TimeAlone, to_clinician};
+pub use form::{Form, Marks, Narrowed, Summary, VERSION};
+pub use identity::{DiaryId, DiaryIdentity, Pin};
+pub use names::{FileKind, file_name};
+pub use present::{BackFinding, Findings, PauseFinding, PauseNow, Present, StepNow, UpFinding};
+pub use receive::{MOST_BYTES, Received, SummaryError, open_summary, read_bounded};
+pub use select::Selection;
