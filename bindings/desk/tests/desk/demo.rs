@@ -61,7 +61,7 @@ fn the_story_goes_through_everything_that_a_plan_has_to_answer() {
         assert!(DEMO.story.contains(part), "{part}");
     }
     let last = DEMO.story.lines().last().unwrap();
-    assert_eq!(last, "  - Your clinician's word comes before anything on this screen.");
+    assert_eq!(last, "Licensed practice and local codes decide what happens next.");
 }
 
 #[test]
@@ -113,7 +113,7 @@ fn the_commands_that_its_readme_names_work() {
         said(&command.output().unwrap());
         tried += 1;
     }
-    assert_eq!(tried, 6);
+    assert_eq!(tried, 8);
 }
 
 fn copy_of_diary() -> TempDir {
@@ -151,7 +151,11 @@ fn the_entries_the_diary_and_the_story_end_with_the_same_suggestion() {
     assert_eq!(spoken(&from_lines)["outcome"], "step_up");
 
     let text = said(&run(&["suggest", "--entries", &entries, "--now", DEMO_END]));
-    assert!(DEMO.story.ends_with(text.trim_start()), "the story ends with the suggestion");
+    let (story, _) = DEMO.story.split_once("\nTIME ALONE").unwrap();
+    assert!(story.trim_end().ends_with(text.trim()), "her side ends with the suggestion");
+    let key = DEMO.name("invented-clinic-key.txt");
+    let read = said(&run(&["read", &DEMO.name("summary.age"), "--identity-file", &key]));
+    assert!(DEMO.story.ends_with(&read), "and the clinician's with the reading");
 
     // And the last line of a replay says it too.
     let replay: Value =
