@@ -13,7 +13,7 @@ use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
 use frond_core::summary::Pin;
 
-pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs};
+pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs, SummaryArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
 pub(crate) use tell::{AnythingNewArg, CautionsArgs, Tell};
 
@@ -45,6 +45,8 @@ pub(crate) enum Command {
     Suggest(SuggestArgs),
     /// What the rule said at each entry, and what another rule would have said
     Replay(ReplayArgs),
+    /// Make a summary for the clinician: see what is in it, seal it, write it to a file
+    Summary(SummaryArgs),
     /// Read a summary that somebody handed over
     Read(ReadArgs),
     /// Start a new diary

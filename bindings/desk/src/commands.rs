@@ -16,6 +16,7 @@ mod sign;
 mod spoke;
 mod step;
 mod suggest;
+mod summary;
 mod tell;
 
 use frond_core::companion::Request;
@@ -31,6 +32,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Check(args) => check::check(&args),
         Command::Suggest(args) => suggest::suggest(args),
         Command::Replay(args) => replay::replay(&args),
+        Command::Summary(args) => summary::summary(&args),
         Command::Read(args) => read::read(&args),
         Command::Start(args) => accept::start(&args),
         Command::Accept(args) => accept::accept(&args),

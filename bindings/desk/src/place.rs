@@ -103,10 +103,17 @@ fn cannot_open(trouble: &Trouble) -> Failure {
     Failure::of(trouble, &words).saying(says.collect::<Vec<_>>().join("\n"))
 }
 
-/// Whether a name is taken by anything but an empty folder.
+/// Whether a name is taken by anything but an empty folder, or one in which a diary was erased.
 pub(crate) fn holds_something(folder: &Path) -> bool {
+    let is_left_of_a_diary = |path: &Path| match std::fs::read_dir(path) {
+        Ok(mut inside) => inside.next().is_none(),
+        Err(_) => path.metadata().is_ok_and(|about| about.len() == 0),
+    };
     match std::fs::read_dir(folder) {
-        Ok(mut inside) => inside.next().is_some(),
+        Ok(inside) => inside.flatten().any(|entry| {
+            let known = ["lock", "backups", "aside"].iter().any(|name| entry.file_name() == **name);
+            !known || !is_left_of_a_diary(&entry.path())
+        }),
         Err(_) => folder.exists(),
     }
 }

@@ -76,6 +76,16 @@ pub(crate) fn passphrase_from_file(path: &Path) -> Result<Passphrase, Failure> {
     passphrase(&from_file(path)?)
 }
 
+/// A passphrase asked once.
+pub(crate) fn asked_passphrase(prompt: &str) -> Result<Passphrase, Failure> {
+    passphrase(&typed(prompt)?)
+}
+
+/// A new passphrase for something sealed, typed twice.
+pub(crate) fn asked_twice() -> Result<Passphrase, Failure> {
+    passphrase(&asked(true)?)
+}
+
 /// A keeper with the stretching for real use.
 pub(crate) fn keeper(words: &str) -> Result<PassphraseKeeper, Failure> {
     Ok(PassphraseKeeper::new(passphrase(words)?, Stretch::everyday()))

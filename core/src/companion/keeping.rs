@@ -14,7 +14,8 @@ use crate::diary::store::Keepers;
 use crate::moment::{Moment, Stamp};
 use crate::ports::KeyKeeper;
 use crate::screens::{BackupLine, EraseScreen, Keeping, KeepingScreen, Screen};
-use crate::sealing::{Recipient, RecipientKeeper, RecoveryPhrase, SealTo, seal};
+use crate::sealing::{Recipient, RecipientKeeper, RecoveryPhrase, SealTo, SigningKey, seal};
+use crate::summary::{DiaryId, DiaryIdentity, Selection, Summary};
 
 /// What becomes of the recovery phrase when the diary is put under new keys.
 #[derive(Clone, Copy)]
@@ -111,6 +112,21 @@ impl Companion {
         let copy = Portable { card, made: *now, entries: payloads(&self.store)? };
         let to = SealTo::Recipients(vec![recipient]);
         seal(&copy.write()?, &to).map_err(|_| Trouble::TryAgain)
+    }
+
+    /// What its summaries are signed with, and known by.
+    #[must_use]
+    pub fn identity(&self) -> DiaryIdentity {
+        let card = self.store.card();
+        DiaryIdentity { id: DiaryId(card.diary), key: SigningKey::from_seed(&card.seed) }
+    }
+
+    /// What she chose to hand over of this diary.
+    ///
+    /// # Errors
+    /// [`Trouble`] when the journal cannot be read.
+    pub fn summary(&self, selection: &Selection, now: &Stamp) -> Result<Summary, Trouble> {
+        Ok(Summary::of(&self.entries()?, &self.identity(), selection, now)?)
     }
 
     /// Writes the diary anew with these entries and goes on with it.

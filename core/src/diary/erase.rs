@@ -108,7 +108,9 @@ fn with_all_that_hangs_on(entries: &[Entry], roots: &HashSet<EntryId>) -> HashSe
     // Each of these names an entry before it, so once through is enough.
     for entry in entries {
         let on = match &entry.what {
-            Content::Correction { of, .. } | Content::Strike { of } => Some(of),
+            Content::Correction { of, .. }
+            | Content::Strike { of }
+            | Content::Settled { of, .. } => Some(of),
             Content::SuggestionAnswered { shown, .. } => Some(shown),
             _ => None,
         };

@@ -36,7 +36,8 @@ impl CannotOpenScreen {
             Trouble::NotADiary => vec![fresh(), copy()],
             _ => vec![again()],
         };
-        let untouched = !matches!(trouble, Trouble::NotADiary | Trouble::AlreadyThere);
+        // The other sentences say it themselves where it is so.
+        let untouched = matches!(trouble, Trouble::WrongSecret);
         Self {
             title: words.text("cannot-open-title", &[]),
             says: trouble.say(words),

@@ -43,7 +43,8 @@ impl EraseScreen {
             Erase::Entry(of) => Does::EraseEntry { of },
             Erase::Days { from, to } => Does::EraseDays { from, to },
         };
-        Self::with(scene, says, Action::new(confirm, does))
+        let plan = words.text("erase-reach-plan", &[]);
+        Self::with(scene, says, Some(plan), Action::new(confirm, does))
     }
 
     pub(crate) fn all(scene: &Scene<'_>) -> Self {
@@ -53,19 +54,18 @@ impl EraseScreen {
             says.push(words.text("erase-all-open", &[]));
         }
         let confirm = Action::new(words.text("action-erase-all", &[]), Does::EraseAll);
-        Self::with(scene, says, confirm)
+        Self::with(scene, says, None, confirm)
     }
 
-    fn with(scene: &Scene<'_>, says: Vec<String>, confirm: Action) -> Self {
+    fn with(scene: &Scene<'_>, says: Vec<String>, plan: Option<String>, confirm: Action) -> Self {
         let words = scene.words;
         Self {
             title: words.text("erase-title", &[]),
             says,
-            out_of_reach: vec![
-                words.text("erase-reach-copies", &[]),
-                words.text("erase-reach-plan", &[]),
-                words.text("erase-reach-memory", &[]),
-            ],
+            out_of_reach: std::iter::once(words.text("erase-reach-copies", &[]))
+                .chain(plan)
+                .chain([words.text("erase-reach-memory", &[])])
+                .collect(),
             next: Action::new(words.text("action-keep-it", &[]), Does::Keeping),
             confirm,
         }

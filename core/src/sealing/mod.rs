@@ -1,6 +1,6 @@
 //! What leaves the device is sealed, and what is signed is verified before it is parsed.
 //!
-//! [`seal`] and [`open`] make and read age files, [`SignKey`] and [`VerifyKey`] sign and verify,
+//! [`seal`] and [`open`] make and read age files, [`SigningKey`] and [`VerifyKey`] sign and verify,
 //! [`RecoveryPhrase`] is the twelve words written down at first use, and [`RecoveryKeeper`] keeps a
 //! diary's key under them. What stands inside a sealed or signed file, and where it goes, is
 //! decided elsewhere. Start with `age_file`.
@@ -22,4 +22,6 @@ pub use age_file::{
 pub use age_keys::{Identity, IdentityError, Recipient, RecipientError};
 pub use phrase::{PhraseError, RECOVERY_WORDS, RecoveryPhrase};
 pub use recovery_keeper::{RecipientKeeper, RecoveryKeeper};
-pub use signing::{Context, NotGenuine, SignKey, Signature, SigningTextError, Verified, VerifyKey};
+pub use signing::{
+    Context, NotGenuine, Signature, SigningKey, SigningTextError, Verified, VerifyKey,
+};

@@ -7,7 +7,7 @@
 
 use crate::ports::{Random, RandomError};
 use data_encoding::BASE64;
-use ed25519_dalek::{Signer, SigningKey, VerifyingKey};
+use ed25519_dalek::{Signer, SigningKey as Ed25519, VerifyingKey};
 use std::fmt;
 use zeroize::Zeroizing;
 
@@ -50,9 +50,9 @@ pub enum SigningTextError {
 }
 
 /// A secret signing key. Wiped when dropped, never printed.
-pub struct SignKey(SigningKey);
+pub struct SigningKey(Ed25519);
 
-impl SignKey {
+impl SigningKey {
     /// A new key.
     ///
     /// # Errors
@@ -66,7 +66,7 @@ impl SignKey {
     /// The key of this seed (RFC 8032 calls it the private key).
     #[must_use]
     pub fn from_seed(seed: &Zeroizing<[u8; 32]>) -> Self {
-        Self(SigningKey::from_bytes(seed))
+        Self(Ed25519::from_bytes(seed))
     }
 
     /// The seed, to be kept sealed.
@@ -88,9 +88,9 @@ impl SignKey {
     }
 }
 
-impl fmt::Debug for SignKey {
+impl fmt::Debug for SigningKey {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("SignKey(secret)")
+        f.write_str("SigningKey(secret)")
     }
 }
 

@@ -25,8 +25,8 @@ const RFC_8032: [[&str; 4]; 3] = [
 
 const HERE: Context = Context::new("frond test 1");
 
-fn key(byte: u8) -> SignKey {
-    SignKey::from_seed(&Zeroizing::new([byte; 32]))
+fn key(byte: u8) -> SigningKey {
+    SigningKey::from_seed(&Zeroizing::new([byte; 32]))
 }
 
 /// The raw primitive: our signatures cover more than the bare message.
@@ -34,7 +34,7 @@ fn key(byte: u8) -> SignKey {
 fn the_primitive_gives_what_rfc_8032_prints() {
     for [seed, public, message, signature] in RFC_8032 {
         let bytes = |hex: &str| HEXLOWER.decode(hex.as_bytes()).unwrap();
-        let key = SignKey::from_seed(&Zeroizing::new(bytes(seed).try_into().unwrap()));
+        let key = SigningKey::from_seed(&Zeroizing::new(bytes(seed).try_into().unwrap()));
         assert_eq!(HEXLOWER.encode(&key.verify_key().to_bytes()), public);
         let signed = key.0.sign(&bytes(message));
         assert_eq!(HEXLOWER.encode(&signed.to_bytes()), signature);
@@ -95,6 +95,6 @@ fn a_weak_key_is_refused() {
 
 #[test]
 fn a_secret_key_does_not_print_and_comes_back_from_its_seed() {
-    assert_eq!(format!("{:?}", key(4)), "SignKey(secret)");
-    assert_eq!(SignKey::from_seed(&key(4).seed()).verify_key(), key(4).verify_key());
+    assert_eq!(format!("{:?}", key(4)), "SigningKey(secret)");
+    assert_eq!(SigningKey::from_seed(&key(4).seed()).verify_key(), key(4).verify_key());
 }

@@ -9,7 +9,7 @@ use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
 use crate::programme::values::ValueError;
-use crate::sealing::{SignKey, VerifyKey};
+use crate::sealing::{SigningKey, VerifyKey};
 
 /// The stable id of a diary: 128 random bits, written as 32 hexadecimal digits. It stays the same over a
 /// restore and a new phone.
@@ -60,7 +60,7 @@ pub struct DiaryIdentity {
     /// The stable id.
     pub id: DiaryId,
     /// The signing key.
-    pub key: SignKey,
+    pub key: SigningKey,
 }
 
 impl DiaryIdentity {

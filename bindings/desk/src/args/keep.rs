@@ -78,3 +78,48 @@ pub(crate) struct EraseArgs {
     #[arg(long)]
     pub(crate) yes: bool,
 }
+
+/// Makes a summary for the clinician, signed by this diary. It says what is in it and who can open it, and
+/// asks, before a file is written. Nothing is sent: handing the file over is yours.
+#[derive(Args)]
+#[command(group = ArgGroup::new("form").required(true).args(["to_clinician", "to_passphrase_file", "to_passphrase", "open"]))]
+pub(crate) struct SummaryArgs {
+    #[command(flatten)]
+    pub(crate) diary: DiaryArgs,
+    /// A folder for the file; its name says nothing
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+    /// Seal it to those whom the plan names
+    #[arg(long)]
+    pub(crate) to_clinician: bool,
+    /// Seal it with a passphrase, asked on the terminal
+    #[arg(long)]
+    pub(crate) to_passphrase: bool,
+    /// Seal it with the passphrase in the first line of this file
+    #[arg(long, value_name = "FILE")]
+    pub(crate) to_passphrase_file: Option<PathBuf>,
+    /// Do not seal it: anyone who gets the file can read it. A table (CSV) comes with it
+    #[arg(long)]
+    pub(crate) open: bool,
+    /// Nothing that happened before this day
+    #[arg(long, value_name = "DAY")]
+    pub(crate) from: Option<NaiveDate>,
+    /// Nothing that happened after this day
+    #[arg(long, value_name = "DAY")]
+    pub(crate) to: Option<NaiveDate>,
+    /// Without my notes
+    #[arg(long)]
+    pub(crate) no_notes: bool,
+    /// Without my questions for the visit
+    #[arg(long)]
+    pub(crate) no_questions: bool,
+    /// "I would like time alone with you": only in a sealed summary
+    #[arg(long, conflicts_with = "open")]
+    pub(crate) time_alone: bool,
+    /// Say what would be in it, and write nothing
+    #[arg(long)]
+    pub(crate) look: bool,
+    /// I know what is in it; do not ask
+    #[arg(long, conflicts_with = "look")]
+    pub(crate) yes: bool,
+}

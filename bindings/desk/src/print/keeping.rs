@@ -1,6 +1,6 @@
 //! How the diary is kept, what erasing comes to, what a copy holds.
 
-use frond_core::screens::{EraseScreen, KeepingPart, KeepingScreen, RestoreScreen};
+use frond_core::screens::{EraseScreen, KeepingPart, KeepingScreen, RestoreScreen, SummaryScreen};
 
 use super::Page;
 use super::press::{actions, command_of};
@@ -42,5 +42,23 @@ pub(crate) fn restore(page: &mut Page, screen: &RestoreScreen) {
     page.gap();
     for then in &screen.then {
         page.paragraph(then);
+    }
+}
+
+/// What a summary holds, before it leaves.
+pub(crate) fn summary(page: &mut Page, screen: &SummaryScreen) {
+    page.title(&screen.title).sentences(&screen.holds);
+    for part in [&screen.leaves_out, &screen.still_seen, &screen.opens] {
+        page.gap();
+        for says in part {
+            page.paragraph(says);
+        }
+    }
+    if let Some(alone) = &screen.time_alone {
+        page.gap().paragraph(alone);
+    }
+    page.gap();
+    for decide in &screen.decide {
+        page.paragraph(decide);
     }
 }

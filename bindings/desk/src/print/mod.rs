@@ -18,7 +18,7 @@ use frond_core::screens::{PlanScreen, Screen};
 use serde::Serialize;
 
 pub(crate) use forms::by_group;
-pub(crate) use keeping::{erase, restore};
+pub(crate) use keeping::{erase, restore, summary};
 pub(crate) use page::Page;
 pub(crate) use press::command_of;
 pub(crate) use reading::reading;

@@ -1,7 +1,7 @@
 //! The invented person hands over a summary, and the invented clinician reads it.
 
 use frond_core::screens::ReadingScreen;
-use frond_core::sealing::{Identity, OpenWith, SealTo, SignKey};
+use frond_core::sealing::{Identity, OpenWith, SealTo, SigningKey};
 use frond_core::summary::{
     DiaryId, DiaryIdentity, Selection, Summary, TimeAlone, open_summary, table,
 };
@@ -30,7 +30,7 @@ pub(super) struct HandedOver {
 /// Makes the files and reads them back as the clinician does.
 pub(super) fn hand_over(played: &Played) -> Result<HandedOver, Failure> {
     let identity =
-        DiaryIdentity { id: DiaryId(DIARY), key: SignKey::from_seed(&Zeroizing::new(SIGNING)) };
+        DiaryIdentity { id: DiaryId(DIARY), key: SigningKey::from_seed(&Zeroizing::new(SIGNING)) };
     let summary = Summary::of(&played.entries, &identity, &Selection::default(), &played.end)
         .map_err(|_| broken())?;
     let open = summary.open_form(&identity).map_err(|_| broken())?;

@@ -39,7 +39,7 @@ fn kind(content: &Content) -> &'static str {
     }
 }
 
-const KINDS: usize = 25;
+const KINDS: usize = 26;
 
 #[test]
 fn every_kind_is_described_with_an_example_that_reads() {

@@ -10,6 +10,7 @@
 
 mod demo;
 mod help;
+mod keeping;
 mod kept;
 mod kit;
 mod lines;

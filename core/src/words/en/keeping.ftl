@@ -56,6 +56,7 @@ erase-count = { $count ->
         [one] One entry is erased, with its corrections.
        *[other] { $count } entries are erased, with their corrections.
     }
+erase-day = Everything you told of { $day } goes.
 erase-days = Everything you told of { $from } to { $to } goes.
 erase-stays = Your plan and your settings stay.
 erase-mark = A mark stays that something was erased. It says nothing of what it was.
