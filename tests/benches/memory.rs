@@ -16,7 +16,6 @@ use frond_tests::home::{PLAN, keeper, session, stamp};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
 const ENTRIES: u32 = 11_000;
-const ROLE: &str = "FROND_MEMORY_ROLE";
 const WORDS: &str = "legal winner thank year wave sausage worth useful legal winner thank yellow";
 
 fn ports() -> Ports {
@@ -103,17 +102,19 @@ fn peak() -> u64 {
 }
 
 fn main() {
-    if let Ok(role) = std::env::var(ROLE) {
-        let base = PathBuf::from(std::env::var("FROND_MEMORY_BASE").unwrap());
-        play(&role, &base);
+    let mut given = std::env::args().skip(1);
+    if let (Some("part"), Some(role), Some(base)) =
+        (given.next().as_deref(), given.next(), given.next())
+    {
+        play(&role, &PathBuf::from(base));
         println!("{}", peak());
         return;
     }
     let base = tempfile::tempdir().unwrap();
     let run = |role: &str| {
         let out = Command::new(std::env::current_exe().unwrap())
-            .env(ROLE, role)
-            .env("FROND_MEMORY_BASE", base.path())
+            .args(["part", role])
+            .arg(base.path())
             .output()
             .unwrap();
         assert!(out.status.success(), "{}", String::from_utf8_lossy(&out.stderr));

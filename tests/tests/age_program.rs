@@ -81,3 +81,22 @@ fn a_file_sealed_with_a_passphrase_opens_in_the_program_and_back() {
     let theirs = std::fs::read(at("theirs.age")).unwrap();
     assert_eq!(open(&theirs, &OpenWith::Passphrase(words()), 100).unwrap().as_slice(), PLAIN);
 }
+
+#[test]
+fn a_copy_for_elsewhere_opens_in_the_program() {
+    installed();
+    let folder = tempfile::tempdir().unwrap();
+    let copy = Path::new(env!("CARGO_MANIFEST_DIR")).join("../fixtures/copies-v1/copy.age");
+    let paper =
+        frond_core::sealing::RecoveryPhrase::new(&frond_core::ports::sim::SeededRandom::new(77));
+    let key = paper.unwrap().identity().to_text();
+    std::fs::write(folder.path().join("key.txt"), key.as_bytes()).unwrap();
+    let copy = copy.display().to_string();
+    age(folder.path(), &["-d", "-i", "key.txt", "-o", "plain", &copy]);
+    let plain = std::fs::read_to_string(folder.path().join("plain")).unwrap();
+    let lines: Vec<serde_json::Value> =
+        plain.trim_end().lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+    assert_eq!(lines[0]["form"], "frond-copy");
+    assert_eq!(lines.len(), 1 + 6);
+    assert_eq!(lines[6]["what"]["text"], "an invented question");
+}
