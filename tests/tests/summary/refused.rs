@@ -57,7 +57,7 @@ fn every_refusal_is_one_sentence_that_says_what_to_do() {
         said(b"{\"a\":1}"),
         said(b"[1,2]"),
         said(&[0xff; 10]),
-        said(text[..text.len() / 2].as_bytes()),
+        said(&text.as_bytes()[..text.len() / 2]),
         said(text.replacen("frond summary 1", "frond summary 2", 1).as_bytes()),
         said(text.replacen("{", "{\"more\":1,", 1).as_bytes()),
         said(text.replacen("\"peak\":{\"rated\":2}", "\"peak\":{\"rated\":1}", 1).as_bytes()),
@@ -78,19 +78,18 @@ fn every_refusal_is_one_sentence_that_says_what_to_do() {
 
 /// A gigabyte of opening brackets, made as it is read; and as much of it as is let in.
 #[test]
-fn a_gigabyte_of_nesting_is_refused_at_once_and_in_little_memory() {
+fn a_gigabyte_of_nesting_is_refused_without_being_read_to_its_end() {
     use std::io::Read;
-    let began = std::time::Instant::now();
-    let gigabyte = std::io::repeat(b'[').take(1 << 30);
-    assert_eq!(read_bounded(gigabyte).unwrap_err(), SummaryError::TooLong);
+    let mut gigabyte = std::io::repeat(b'[').take(1 << 30);
+    assert_eq!(read_bounded(&mut gigabyte).unwrap_err(), SummaryError::TooLong);
+    let read = (1 << 30) - gigabyte.limit();
+    assert!(read <= frond_core::summary::MOST_BYTES as u64 + 64 * 1024, "{read} bytes were read");
     let most = vec![b'['; frond_core::summary::MOST_BYTES];
     assert!(matches!(open_summary(&most, None).unwrap_err(), SummaryError::NotASummary));
     let mut inside =
         b"{\"signed\":\"frond summary 1\",\"key\":\"\",\"signature\":\"\",\"summary\":".to_vec();
     inside.resize(frond_core::summary::MOST_BYTES, b'[');
     assert!(matches!(open_summary(&inside, None).unwrap_err(), SummaryError::Garbled { .. }));
-    // Generous: it takes well under a second.
-    assert!(began.elapsed().as_secs() < 20);
 }
 
 #[test]
