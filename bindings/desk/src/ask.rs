@@ -64,3 +64,16 @@ pub(crate) fn yes(question: &str) -> Result<bool, Failure> {
     let typed = line("[y/N]")?;
     Ok(matches!(typed.to_lowercase().as_str(), "y" | "yes"))
 }
+
+/// Whether it is to be done: given on the command line, or answered. `otherwise` is said where it is not.
+pub(crate) fn sure(yes: bool, question: &str, otherwise: &str) -> Result<(), Failure> {
+    if yes {
+        return Ok(());
+    }
+    if !somebody_there() {
+        return Err(Failure::input(format!(
+            "There is no terminal to ask. {otherwise} Give --yes to go on without being asked."
+        )));
+    }
+    if self::yes(question)? { Ok(()) } else { Err(Failure::input(otherwise)) }
+}

@@ -1,7 +1,8 @@
-//! Reading a file that somebody names, bounded.
+//! Reading a file that somebody names, bounded; writing a new one that only its owner may read.
 
 use std::fs::File;
-use std::io::Read;
+use std::io::{Read, Write};
+use std::os::unix::fs::OpenOptionsExt;
 use std::path::Path;
 
 use crate::failure::Failure;
@@ -22,4 +23,30 @@ pub(crate) fn read(path: &Path, most: u64) -> Result<Vec<u8>, Failure> {
         )));
     }
     Ok(bytes)
+}
+
+/// Writes a new file; one that is there already is left alone.
+///
+/// # Errors
+/// The name is taken or cannot be made, or there is no room.
+pub(crate) fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let mut options = std::fs::OpenOptions::new();
+    let file = options.write(true).create_new(true).mode(0o600).open(path);
+    let mut file = file.map_err(|error| match error.kind() {
+        std::io::ErrorKind::AlreadyExists => is_there(path),
+        _ => Failure::input(format!(
+            "{} cannot be made. Check that the folder is there and is yours.",
+            path.display()
+        )),
+    })?;
+    file.write_all(bytes).and_then(|()| file.sync_all()).map_err(|_| {
+        // Half a file is none.
+        let _ = std::fs::remove_file(path);
+        Failure::Else(format!("{} could not be written. Check its room.", path.display()))
+    })
+}
+
+/// The name is taken.
+pub(crate) fn is_there(path: &Path) -> Failure {
+    Failure::input(format!("{} is there already. Move it, or choose another name.", path.display()))
 }

@@ -1,7 +1,6 @@
 //! What a person can set about reminders. Off until she turns them on (N1).
 
 use std::borrow::Cow;
-use std::fmt;
 
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
@@ -107,17 +106,7 @@ impl When {
 }
 
 // What she practises, when, and what her days are like is hers.
-macro_rules! opaque {
-    ($($name:ident),+) => {$(
-        impl fmt::Debug for $name {
-            fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                f.write_str(concat!(stringify!($name), "(..)"))
-            }
-        }
-    )+};
-}
-
-opaque!(ReminderSettings, Reminder, ReminderList, When);
+crate::diary::entry::opaque!(ReminderSettings, Reminder, ReminderList, When);
 
 /// Up to 20 reminders.
 #[derive(Clone, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -28,14 +28,7 @@ pub(crate) fn erase(args: &EraseArgs) -> Result<(), Failure> {
     let mut page = Page::new();
     print::erase(&mut page, &screen);
     page.show();
-    if !args.yes {
-        if !ask::somebody_there() {
-            return Err(Failure::input("There is no terminal to ask. Give --yes to erase."));
-        }
-        if !ask::yes(&format!("{}?", screen.confirm.label))? {
-            return Err(Failure::input("Nothing was erased."));
-        }
-    }
+    ask::sure(args.yes, &format!("{}?", screen.confirm.label), "Nothing was erased.")?;
     let (companion, moment, keeper) = place.into_parts();
     match what {
         Some(what) => companion.erase(what, keeper.as_ref(), &moment).map(|_| ())?,

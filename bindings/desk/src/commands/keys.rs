@@ -1,18 +1,14 @@
 //! `frond phrase`, `passphrase`, `backup`, `copy`: what opens the diary, and copies of it.
 
-use std::io::Write;
-use std::os::unix::fs::OpenOptionsExt;
-
 use frond_core::companion::{Recovery, Request, Told};
 use frond_core::ports::OsRandom;
 use frond_core::sealing::RecoveryPhrase;
 
 use crate::args::{CopyArgs, PassphraseArgs, PhraseArgs, ShowArgs};
-use crate::ask;
 use crate::failure::Failure;
 use crate::place::Place;
 use crate::print::{self, Page};
-use crate::secret;
+use crate::{ask, file, secret};
 
 /// Makes a recovery phrase and shows it once. Where somebody is there, two of its words are asked before the
 /// diary is put under it, so that nobody loses it on the way to the paper.
@@ -89,31 +85,14 @@ pub(crate) fn backup(args: &ShowArgs) -> Result<(), Failure> {
 /// Makes a copy for elsewhere.
 pub(crate) fn copy(args: &CopyArgs) -> Result<(), Failure> {
     let mut place: Place = args.diary.open()?;
-    let name = args.file.display();
     let sealed = place.companion().copy_for_elsewhere(place.now())?;
-    let mut options = std::fs::OpenOptions::new();
-    let file = options.write(true).create_new(true).mode(0o600).open(&args.file);
-    let written = file.and_then(|mut file| {
-        file.write_all(&sealed)?;
-        file.sync_all()
-    });
-    if let Err(error) = written {
-        return Err(match error.kind() {
-            std::io::ErrorKind::AlreadyExists => {
-                Failure::input(format!("{name} is there already. Choose a new name."))
-            }
-            _ => {
-                // Half a copy is none.
-                let _ = std::fs::remove_file(&args.file);
-                Failure::Else(format!("{name} could not be written. Check the place and its room."))
-            }
-        });
-    }
+    file::write_new(&args.file, &sealed)?;
     place.tell(Told::CopyKept, None)?;
     Page::new()
         .paragraph(&format!(
-            "{name} is the whole diary, sealed: only your twelve words open it. Keep it away from this \
-             device. It was sent nowhere."
+            "{} is the whole diary, sealed: only your twelve words open it. Keep it away from this \
+             device. It was sent nowhere.",
+            args.file.display()
         ))
         .show();
     Ok(())

@@ -42,14 +42,7 @@ pub(crate) fn restore(args: &RestoreArgs) -> Result<(), Failure> {
     if args.look {
         return Ok(());
     }
-    if !args.yes {
-        if !ask::somebody_there() {
-            return Err(Failure::input("There is no terminal to ask. Give --yes to restore it."));
-        }
-        if !ask::yes(&screen.title)? {
-            return Err(Failure::input("Nothing was changed."));
-        }
-    }
+    ask::sure(args.yes, &screen.title, "Nothing was changed.")?;
     let keeper = match keeper {
         Some(keeper) => keeper,
         None => Box::new(secret::new_passphrase(args.new_passphrase_file.as_deref())?),

@@ -1,19 +1,16 @@
 //! `frond summary`: what would leave is shown first; then it is sealed, or left open by explicit choice, and
 //! written under a name that says nothing.
 
-use std::io::Write;
-use std::os::unix::fs::OpenOptionsExt;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use frond_core::screens::{Opens, SummaryScreen};
 use frond_core::sealing::SealTo;
 use frond_core::summary::{FileKind, Selection, TimeAlone, file_name, table, to_clinician};
 
 use crate::args::SummaryArgs;
-use crate::ask;
 use crate::failure::Failure;
 use crate::print::{self, Page};
-use crate::secret;
+use crate::{ask, file, secret};
 
 /// Shows what is in it, and writes it.
 pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
@@ -47,7 +44,7 @@ pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
         let kinds: &[FileKind] =
             if args.open { &[FileKind::Open, FileKind::Table] } else { &[FileKind::Sealed] };
         if let Some(there) = kinds.iter().map(|kind| named(*kind)).find(|path| path.exists()) {
-            return Err(is_there(&there));
+            return Err(file::is_there(&there));
         }
         if args.to_clinician {
             seal_to(args, programme)?;
@@ -60,14 +57,7 @@ pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
     if args.look {
         return Ok(());
     }
-    if !args.yes {
-        if !ask::somebody_there() {
-            return Err(Failure::input("There is no terminal to ask. Give --yes to write it."));
-        }
-        if !ask::yes(&screen.title)? {
-            return Err(Failure::input("Nothing was written."));
-        }
-    }
+    ask::sure(args.yes, &screen.title, "Nothing was written.")?;
     let identity = companion.identity();
     let failed = |error: &dyn std::fmt::Display| Failure::input(format!("{error}"));
     let files: Vec<(PathBuf, Vec<u8>)> = if args.open {
@@ -84,7 +74,7 @@ pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
     };
     let mut page = Page::new();
     for (path, bytes) in &files {
-        write(path, bytes)?;
+        file::write_new(path, bytes)?;
         page.gap().line_as_it_is(&path.display().to_string());
     }
     page.show();
@@ -111,32 +101,5 @@ fn seal_to(
     to_clinician(programme.ok_or_else(nobody)?).map_err(|error| match error {
         frond_core::summary::ExportError::Recipient(_) => Failure::input(error.to_string()),
         _ => nobody(),
-    })
-}
-
-fn is_there(path: &Path) -> Failure {
-    let name = path.display();
-    Failure::input(format!("{name} is there already. Move it, or choose another folder."))
-}
-
-/// Writes a new file that only its owner may read; one that is there already is left alone.
-fn write(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    let name = path.display();
-    let mut options = std::fs::OpenOptions::new();
-    let file = options.write(true).create_new(true).mode(0o600).open(path);
-    file.and_then(|mut file| {
-        file.write_all(bytes)?;
-        file.sync_all()
-    })
-    .map_err(|error| match error.kind() {
-        std::io::ErrorKind::AlreadyExists => is_there(path),
-        std::io::ErrorKind::NotFound => {
-            Failure::input(format!("{name} cannot be made. Check that the folder is there."))
-        }
-        _ => {
-            // Half a file is none.
-            let _ = std::fs::remove_file(path);
-            Failure::Else(format!("{name} could not be written. Check the place and its room."))
-        }
     })
 }

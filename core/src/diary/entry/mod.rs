@@ -17,8 +17,6 @@ pub use content::{
 pub use id::{EntryId, SignKey, SignNoted};
 pub use session::{Answer, Ended, Ratings, Reason, Session, UsedPart};
 
-use std::fmt;
-
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -27,13 +25,15 @@ use crate::moment::{Stamp, Uptime};
 /// What a person tells is hers: it reaches no log through a debug print, in no build.
 macro_rules! opaque {
     ($($name:ident),+) => {$(
-        impl fmt::Debug for $name {
-            fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        impl std::fmt::Debug for $name {
+            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
                 f.write_str(concat!(stringify!($name), "(..)"))
             }
         }
     )+};
 }
+
+pub(crate) use opaque;
 
 opaque!(Entry, Content, Session, UsedPart, Ended, Answer, Ratings, SignNoted, SignKey, Settings);
 
