@@ -5,8 +5,15 @@
 
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::path::Path;
+use std::sync::Arc;
 
+use frond_core::companion::{Companion, Told};
+use frond_core::diary::entry::Content;
+use frond_core::moment::Moment;
 use frond_core::ports::SyncFor;
+use frond_core::ports::sim::SimDisk;
+use frond_tests::home::{FOLDER, Home, Marks, keeper, ports, session, with_marks};
 use frond_tests::keeping_model::life::{Fate, Life};
 
 const EVENTS: usize = 25;
@@ -57,4 +64,64 @@ fn a_lying_disk_loses_nothing_in_silence_but_what_no_mark_knows() {
     if number("FROND_KEEPING_SEED").is_none() {
         assert!(fates.contains_key(&Fate::Said) || fates.contains_key(&Fate::Refused), "{fates:?}");
     }
+}
+
+/// The power goes off at every call of the opening that finds an older copy of the folder: afterwards it is
+/// written down all the same, and once.
+#[test]
+fn an_older_copy_is_written_down_once_wherever_the_power_fails_meanwhile() {
+    let prepared = || {
+        let marks = Arc::new(Marks::default());
+        let mut home = Home::marked("2026-03-02T08:00:00+00:00[Europe/London]", &marks);
+        let older = home.disk.after_kill();
+        for _ in 0..4 {
+            home.pass(24);
+            home.tell(Told::Session(session(140, 8, Some(1))));
+        }
+        (older, marks, home.moment)
+    };
+    let open = |disk: &SimDisk, marks: &Arc<Marks>, moment: &Moment| {
+        let ports = with_marks(disk, 9, marks.clone());
+        Companion::open(&ports, Path::new(FOLDER), &keeper(), "en", moment)
+    };
+    let calls = {
+        let (older, marks, moment) = prepared();
+        let begun = older.calls();
+        assert!(open(&older, &marks, &moment).is_ok());
+        older.calls() - begun
+    };
+    let mut written = [0, 0];
+    for at in 0..calls {
+        for survives in [false, true] {
+            let (older, marks, moment) = prepared();
+            older.power_off_at(older.calls() + at);
+            drop(open(&older, &marks, &moment));
+            let mut found = older.after_power_cut(&mut || survives);
+            let first = look(&found, &moment);
+            written[usize::from(first)] += 1;
+            for again in 0..2 {
+                let companion = open(&found, &marks, &moment);
+                let entries = companion.ok().unwrap().entries().unwrap();
+                let missing: Vec<u16> = entries
+                    .iter()
+                    .filter_map(|entry| match entry.what {
+                        Content::MissingMark { entries, .. } => Some(entries.get()),
+                        _ => None,
+                    })
+                    .collect();
+                // The mark outside is as old as the last backup: before the last session.
+                assert_eq!(missing, [3], "call {at}, {survives}, opened again {again}");
+                found = found.after_kill();
+            }
+        }
+    }
+    assert!(written[0] > 3 && written[1] > 0, "{written:?}: the power never failed on one side");
+}
+
+/// Whether the mark is there already, as an opening sees it that knows of no mark outside.
+fn look(disk: &SimDisk, moment: &Moment) -> bool {
+    let ports = ports(&disk.after_kill(), 9);
+    let companion = Companion::open(&ports, Path::new(FOLDER), &keeper(), "en", moment);
+    let entries = companion.ok().unwrap().entries().unwrap();
+    entries.iter().any(|entry| matches!(entry.what, Content::MissingMark { .. }))
 }

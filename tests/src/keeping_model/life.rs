@@ -211,40 +211,40 @@ impl Life {
         let fault = self.fault();
         let pass = self.dice.index(SECRETS);
         match self.dice.below(100) {
-            0..=24 => self.tell_session(fault),
-            25..=30 => self.tell_sign(fault),
-            31..=36 => self.correct(fault),
-            37..=41 => self.strike(fault),
-            42..=45 => {
+            0..=21 => self.tell_session(fault),
+            22..=26 => self.tell_sign(fault),
+            27..=31 => self.correct(fault),
+            32..=36 => self.strike(fault),
+            37..=40 => {
                 let line = self.line(Kind::Confirmed, String::new());
                 self.act(Act::Tell(Box::new(Told::ConfirmStep), None, line), fault);
             }
-            46..=52 => {
+            41..=47 => {
                 let ids: Vec<EntryId> = self.model.lines.iter().filter_map(|l| l.id).collect();
                 let id = self.dice.pick(&ids);
                 self.act(Act::Erase(Gone::One(id)), fault);
             }
-            53..=55 => {
+            48..=50 => {
                 let days: Vec<_> = self.model.lines.iter().map(|line| line.day).collect();
                 let (a, b) = (self.dice.pick(&days), self.dice.pick(&days));
                 self.act(Act::Erase(Gone::Days(a.min(b), a.max(b))), fault);
             }
             // Always other secrets than before, so that the old state and the new one can be told apart.
-            56..=59 => {
+            51..=54 => {
                 self.act(Act::Keys((self.model.pass + 1) % SECRETS, self.model.phrase), fault)
             }
-            60..=64 => {
+            55..=59 => {
                 let other = self.model.phrase.map_or(pass, |phrase| (phrase + 1) % SECRETS);
                 self.act(Act::Keys(self.model.pass, Some(other)), fault);
             }
-            65 => self.act(Act::Keys((self.model.pass + 1) % SECRETS, None), fault),
-            66..=70 => self.copy(),
-            71..=73 if !self.copies.is_empty() => {
+            60 => self.act(Act::Keys((self.model.pass + 1) % SECRETS, None), fault),
+            61..=65 => self.copy(),
+            66..=68 if !self.copies.is_empty() => {
                 let from = Source::Elsewhere(self.dice.index(self.copies.len()));
                 let replaced = self.dice.percent(70).then_some(self.model.lines.len() as u64);
                 self.act(Act::Restore { from, pass, replaced }, fault);
             }
-            74..=77 => {
+            69..=71 => {
                 let there = world::backups(&self.disk);
                 if !there.is_empty() {
                     let from = Source::Backup(self.dice.pick(&there).0);
@@ -252,13 +252,13 @@ impl Life {
                     self.act(Act::Restore { from, pass, replaced }, fault);
                 }
             }
-            78..=79 => self.act(Act::End, fault),
-            80..=83 => self.act(Act::BackUp, fault),
-            84..=86 => self.act(Act::Save, fault),
-            87..=88 => self.act(Act::Tidy, fault),
-            89..=92 => self.act(Act::Reopen, fault),
-            93..=94 => self.earlier.push((self.disk.after_kill(), self.model.clone())),
-            95..=97 if self.lies.is_none() => self.set_back(),
+            72 => self.act(Act::End, fault),
+            73..=76 => self.act(Act::BackUp, fault),
+            77..=79 => self.act(Act::Save, fault),
+            80..=81 => self.act(Act::Tidy, fault),
+            82..=84 => self.act(Act::Reopen, fault),
+            85..=89 => self.earlier.push((self.disk.after_kill(), self.model.clone())),
+            90..=97 if self.lies.is_none() => self.set_back(),
             98 if self.lies.is_none() => self.lose_the_phone(),
             _ => self.act(Act::Reopen, Fault::None),
         }
