@@ -108,9 +108,10 @@ pub struct Seen {
 #[must_use]
 pub fn look(disk: &SimDisk, moment: &Moment) -> Seen {
     let mut seen = Seen::default();
+    // One copy will do: an opening changes nothing of who opens it, and the first one's entries count.
+    let copy = disk.after_kill();
+    copy.set_room(None);
     for (n, keeper) in keepers().iter().enumerate() {
-        let copy = disk.after_kill();
-        copy.set_room(None);
         let ports = ports(&copy, 40);
         let opened = Companion::open(&ports, Path::new(FOLDER), keeper.as_ref(), "en", moment);
         match opened {
@@ -196,13 +197,13 @@ pub fn readable(disk: &SimDisk, old_keys: &BTreeSet<Vec<u8>>, moment: &Moment) -
         }
         if begins(bytes, b"FRJ\x1a") {
             for key in &keys {
+                let tried = SimDisk::new();
+                if tried.create_folder(Path::new(FOLDER)).is_err() {
+                    continue;
+                }
+                tried.tamper(&Path::new(FOLDER).join("keys"), key.to_vec());
+                tried.tamper(&Path::new(FOLDER).join("journal"), bytes.clone());
                 for keeper in &keepers {
-                    let tried = SimDisk::new();
-                    if tried.create_folder(Path::new(FOLDER)).is_err() {
-                        continue;
-                    }
-                    tried.tamper(&Path::new(FOLDER).join("keys"), key.to_vec());
-                    tried.tamper(&Path::new(FOLDER).join("journal"), bytes.clone());
                     let (ports, folder) = (ports(&tried, 41), Path::new(FOLDER));
                     let opened = Companion::open(&ports, folder, keeper.as_ref(), "en", moment);
                     if let Ok(entries) = opened.and_then(|companion| companion.entries()) {
