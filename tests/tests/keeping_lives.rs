@@ -18,6 +18,7 @@ use frond_tests::keeping_model::life::{Fate, Life};
 
 const EVENTS: usize = 25;
 
+#[allow(clippy::disallowed_methods, reason = "how many lives, or which one, is asked from outside")]
 fn number(name: &str) -> Option<u64> {
     std::env::var(name).ok().map(|text| text.parse().expect("a number"))
 }
