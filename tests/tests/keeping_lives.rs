@@ -8,13 +8,14 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 use std::sync::Arc;
 
-use frond_core::companion::{Companion, Told};
+use frond_core::companion::{Companion, Recovery, Told};
 use frond_core::diary::entry::Content;
 use frond_core::moment::Moment;
-use frond_core::ports::SyncFor;
 use frond_core::ports::sim::SimDisk;
+use frond_core::ports::{PassphraseKeeper, SyncFor};
 use frond_tests::home::{FOLDER, Home, Marks, keeper, ports, session, with_marks};
 use frond_tests::keeping_model::life::{Fate, Life};
+use frond_tests::keeping_model::world;
 
 const EVENTS: usize = 25;
 
@@ -147,4 +148,46 @@ fn look(disk: &SimDisk, moment: &Moment) -> bool {
     let companion = Companion::open(&ports, Path::new(FOLDER), &keeper(), "en", moment);
     let entries = companion.ok().unwrap().entries().unwrap();
     entries.iter().any(|entry| matches!(entry.what, Content::MissingMark { .. }))
+}
+
+/// The process is killed at every call of a change of keys, the next opening finishes it, and then the power
+/// goes off: no backup of the old keys has its name back.
+#[test]
+fn what_an_opening_finished_after_a_kill_stays_finished_after_a_power_cut() {
+    let prepared = || {
+        let mut home = Home::with_plan("2026-03-02T08:00:00+00:00[Europe/London]");
+        home.pass(24);
+        home.tell(Told::Session(session(140, 8, Some(1))));
+        home
+    };
+    let renew = |home: Home| {
+        let moment = home.moment;
+        home.companion.new_keys(&world::pass(1), Recovery::Keep, &moment).map(drop).is_ok()
+    };
+    let home = prepared();
+    let (begun, disk) = (home.disk.calls(), home.disk.clone());
+    assert!(renew(home));
+    let mut old = 0;
+    for at in begun..disk.calls() {
+        let home = prepared();
+        let (disk, moment) = (home.disk.clone(), home.moment);
+        disk.power_off_at(at);
+        renew(home);
+        let found = disk.after_kill();
+        let ports = ports(&found, 9);
+        let open = |keeper: &PassphraseKeeper| {
+            Companion::open(&ports, Path::new(FOLDER), keeper, "en", &moment)
+        };
+        if open(&keeper()).is_ok() {
+            old += 1;
+            continue;
+        }
+        assert!(open(&world::pass(1)).is_ok(), "call {at}: neither opens it");
+        let found = found.after_power_cut(&mut || false);
+        for (path, bytes) in world::backups(&found) {
+            let by_the_new = world::backup(&bytes).is_some_and(|(_, pass)| pass == 1);
+            assert!(by_the_new, "call {at}: {} is there again", path.display());
+        }
+    }
+    assert!(old > 3, "it was never killed before the switch");
 }
