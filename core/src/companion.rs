@@ -450,7 +450,7 @@ impl Companion {
     fn write_marks(&mut self, moment: &Moment) -> Result<(), Trouble> {
         let any = !self.pending.is_empty();
         while let Some(mark) = self.pending.first().cloned() {
-            let id = self.new_id()?;
+            let id = self.mark_id(&mark)?;
             self.append(id, moment.now, mark, moment)?;
             self.pending.remove(0);
         }

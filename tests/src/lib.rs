@@ -1,6 +1,8 @@
 //! What several tests of Frond share: a second, naive reading of the rule ([`model`]), invented diaries to
-//! put before both readings ([`lives`]), and a person at home with one diary ([`home`]).
+//! put before both readings ([`lives`]), a person at home with one diary ([`home`]), and a plain model of how
+//! a diary is kept ([`keeping_model`]).
 
 pub mod home;
+pub mod keeping_model;
 pub mod lives;
 pub mod model;

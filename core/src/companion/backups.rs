@@ -5,8 +5,8 @@
 use chrono::NaiveDate;
 
 use super::{Companion, Trouble};
-use crate::diary::entry::Content;
-use crate::diary::store::{BackupSeen, Rollback};
+use crate::diary::entry::{Content, EntryId};
+use crate::diary::store::{BackupSeen, Rollback, mark_print};
 use crate::moment::Stamp;
 use crate::programme::values::Count;
 
@@ -16,6 +16,8 @@ pub(super) struct Backups {
     /// The local day of the newest; the outer `None` until looked up.
     newest: Option<Option<NaiveDate>>,
     failed: bool,
+    /// What is to be written down because the folder was set back, under the id that this loss has.
+    set_back: Option<(EntryId, Content)>,
 }
 
 impl Backups {
@@ -58,8 +60,12 @@ impl Companion {
         }
     }
 
-    /// Keeps the mark of the diary as it is now.
+    /// Keeps the mark of the diary as it is now. Not while it still has to be written down that the folder
+    /// was set back: until then nothing else knows of it.
     pub(super) fn keep_mark(&self) {
+        if self.backups.set_back.as_ref().is_some_and(|(_, mark)| self.pending.contains(mark)) {
+            return;
+        }
         // Without it only an older copy of the folder goes unnoticed, so nothing waits for it.
         if let Ok(Some(mark)) = self.store.mark() {
             let _ = self.ports.marks.keep(&self.store.card().diary, &mark);
@@ -78,10 +84,32 @@ impl Companion {
         let here = self.store.last().map_or(0, |seq| seq.get());
         // At least one: how many there were is not known where others stand in their place.
         let lost = known.saturating_sub(here).clamp(1, u64::from(Count::MOST));
-        if let Ok(entries) = Count::new(lost) {
-            let after = self.state.last().map(|last| last.written);
-            self.pending.push(Content::MissingMark { entries, after, before: None });
+        let (Ok(entries), Some(print)) = (Count::new(lost), mark_print(&mark)) else {
+            return Ok(());
+        };
+        // An opening that was cut short may have written it down and not renewed the mark outside.
+        let id = EntryId(print);
+        if self.entries()?.iter().any(|entry| entry.id == id) {
+            self.keep_mark();
+            return Ok(());
         }
+        let after = self.state.last().map(|last| last.written);
+        let mark = Content::MissingMark { entries, after, before: None };
+        self.backups.set_back = Some((id, mark.clone()));
+        self.pending.push(mark);
         Ok(())
+    }
+
+    /// The id of a machine's mark. What is written down of one set-back always has the same.
+    pub(super) fn mark_id(&self, mark: &Content) -> Result<EntryId, Trouble> {
+        match &self.backups.set_back {
+            // Of two that say the same, the one for a hole comes first.
+            Some((id, of))
+                if of == mark && self.pending.iter().filter(|p| *p == of).count() == 1 =>
+            {
+                Ok(*id)
+            }
+            _ => self.new_id(),
+        }
     }
 }

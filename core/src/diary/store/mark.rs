@@ -52,6 +52,12 @@ pub fn mark_generation(mark: &[u8]) -> Option<u64> {
     Mark::decode(mark).map(|mark| mark.generation)
 }
 
+/// The fingerprint in a mark: of the entry it knows, so the same for the same loss; `None` as above.
+#[must_use]
+pub fn mark_print(mark: &[u8]) -> Option<[u8; 16]> {
+    Mark::decode(mark).map(|mark| mark.print)
+}
+
 impl Mark {
     /// The mark of an open journal; `None` while it is empty.
     pub(super) fn of(

@@ -84,7 +84,7 @@ pub use errors::{
 };
 pub use findings::{Extent, Findings, Missing, ReadOnly, SnapshotTrouble};
 pub use layout::{ENTRY_MOST, Seq};
-pub use mark::{Rollback, mark_generation};
+pub use mark::{Rollback, mark_generation, mark_print};
 pub use open::{Opened, SnapshotRead};
 pub use renew::Keepers;
 pub use scrub::{Scrub, ScrubOutcome, ScrubProgress};

@@ -133,7 +133,8 @@ fn empty(disk: &dyn Disk, inner: &Path) -> Result<(), DiskError> {
     for name in &names {
         end(disk, &inner.join(name))?;
     }
-    if names.is_empty() { Ok(()) } else { disk.sync_folder(inner, SyncFor::SwitchCarriedOut) }
+    // Even where there is nothing any more: whoever removed it may have been killed before making sure.
+    disk.sync_folder(inner, SyncFor::SwitchCarriedOut)
 }
 
 /// Makes a file open to nobody, then removes it.
