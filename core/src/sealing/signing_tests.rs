@@ -1,7 +1,8 @@
 use super::*;
 use data_encoding::HEXLOWER;
 
-/// RFC 8032, section 7.1, tests 1 to 3: seed, public key, message, signature.
+/// RFC 8032, section 7.1, tests 1 to 3: seed, public key, message, signature. Written down from memory; an
+/// independent library (Python's cryptography over OpenSSL) gives the same keys and signatures.
 const RFC_8032: [[&str; 4]; 3] = [
     [
         "9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60",
