@@ -26,9 +26,12 @@ impl EraseScreen {
         let entries = plain::whole(i64::try_from(erasure.entries).unwrap_or(i64::MAX));
         let mut says = vec![words.text("erase-count", &[("count", entries)])];
         if let Erase::Days { from, to } = what {
-            let days =
-                [("from", plain::date(words, from).into()), ("to", plain::date(words, to).into())];
-            says.push(words.text("erase-days", &days));
+            let (first, last) = (plain::date(words, from).into(), plain::date(words, to).into());
+            says.push(if from == to {
+                words.text("erase-day", &[("day", first)])
+            } else {
+                words.text("erase-days", &[("from", first), ("to", last)])
+            });
             says.push(words.text("erase-stays", &[]));
         }
         says.push(words.text("erase-mark", &[]));
