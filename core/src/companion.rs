@@ -13,6 +13,7 @@ mod keeping;
 mod reading;
 mod request;
 mod trouble;
+mod wording;
 
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
@@ -170,12 +171,6 @@ impl Companion {
     #[must_use]
     pub fn state(&self) -> &State {
         &self.state
-    }
-
-    /// The words of this diary's language.
-    #[must_use]
-    pub fn words(&self) -> &Words {
-        &self.words
     }
 
     /// Every entry as it stands in the journal.
@@ -349,9 +344,7 @@ impl Companion {
         for line in checked.lines() {
             self.append(line.id, line.happened, line.content, moment)?;
         }
-        if let Some(tag) = self.state.language().filter(|tag| *tag != self.words.language().tag) {
-            self.words = Words::for_language(tag);
-        }
+        self.follow_language();
         Ok(self.kept(id, &content, moment))
     }
 

@@ -8,8 +8,10 @@ use super::language::{Direction, Language, Review};
 pub(in crate::words) const LANGUAGE: Language = Language {
     tag: "en",
     name: "English",
+    rules: "en",
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
+    pseudo: None,
     files: FILES,
 };
 
