@@ -64,3 +64,54 @@ stopped-call = Si quieres hablar con alguien: { $clinician }, { $contact }. Hora
 stopped-out-of-hours = Fuera de este horario: { $line }
 stopped-call-own-doctor = Si quieres hablar con alguien, tu médica o médico de siempre también está para esto.
 stopped-tomorrow = Lo demás puede esperar hasta mañana.
+
+## Choosing and breathing.
+
+breathing-title = Respiración
+breathing-refused = { $name }: { $why }
+breathing-rhythm-in = { $seconds ->
+        [one] toma aire { $seconds } segundo
+       *[other] toma aire { $seconds } segundos
+    }
+breathing-rhythm-out = { $seconds ->
+        [one] suelta { $seconds } segundo
+       *[other] suelta { $seconds } segundos
+    }
+breathing-rhythm-hold = { $seconds ->
+        [one] espera con suavidad { $seconds } segundo
+       *[other] espera con suavidad { $seconds } segundos
+    }
+breathing-cues = Avisar del cambio de la respiración sin tener que mirar
+breathing-cue-tone = Un tono suave
+breathing-cue-vibration = Una vibración corta
+breathing-cue-word = Una palabra hablada
+belly-title = Cómo ponerte para respirar con el abdomen
+
+hold-questions-title = Aguantar el aire
+hold-questions-why = Tu plan tiene momentos de aguantar el aire. Se dejan fuera hasta que se contesten estas preguntas, y siguen fuera si una de las respuestas es sí o no lo sé.
+
+## What to practise.
+
+practices-title = ¿Qué te gustaría hacer?
+practices-empty = Ahora no hay nada más que hacer con un reloj.
+anything-new-not-sure = ¿Tienes dudas? Elige «Algo». Está bien.
+
+found-put-away = Cerrar esto
+
+running-part = Parte { $number } de { $parts }
+running-clock = { $minutes ->
+        [0] { "" }
+        [one] { $minutes } minuto{ " " }
+       *[other] { $minutes } minutos{ " " }
+    }{ $seconds ->
+        [one] { $seconds } segundo
+       *[other] { $seconds } segundos
+    }
+
+## How it was.
+
+rate-title = ¿Cómo fue?
+rate-why = ¿Por qué paraste? Puedes dejarlo sin contestar.
+rate-really-used = Si usaste otra cosa, o duró otro tiempo, elige «Algo fue distinto».
+rate-keep = Guardar
+rate-keep-and-tell = Guardar, y decir que algo no va bien

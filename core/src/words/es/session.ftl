@@ -42,3 +42,11 @@ spoke-when = ¿Cuándo?
 spoke-sign = { $sign }, anotado { $when }
 spoke-pause = Los dilatadores están en pausa. ¿Te dijo la persona con la que hablaste que puedes continuar?
 spoke-note = Solo la persona con la que hablaste decide si puedes continuar. Frond no lo decide.
+
+# The whole list of questions about health.
+
+screening-title = Unas preguntas sobre tu salud
+screening-left = { $count ->
+        [one] Una pregunta sigue sin respuesta. «No lo sé» es una respuesta.
+       *[other] { $count } preguntas siguen sin respuesta. «No lo sé» es una respuesta.
+    }

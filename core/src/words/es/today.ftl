@@ -101,3 +101,11 @@ kept-step = Este paso se usa desde ahora.
 kept-programme = Este plan se usa desde ahora.
 kept-spoke = Qué bien que hablaste con alguien.
 kept-question = Estará con tus preguntas para la visita.
+
+today-practice-waits = Una práctica tuya espera a que la anotes o la continúes.
+entries-hold-conditions = Preguntas sobre aguantar el aire, contestadas
+entries-reminders = Recordatorios puestos
+entries-put-off = Un recordatorio aplazado
+kept-screening = Gracias. Nada de esto pide que pares.
+kept-reminders = Puesto.
+kept-settings = Cambiado.
