@@ -96,7 +96,7 @@ practices-title = ¿Qué te gustaría hacer?
 practices-empty = Ahora no hay nada más que hacer con un reloj.
 anything-new-not-sure = ¿Tienes dudas? Elige «Algo». Está bien.
 
-found-put-away = Cerrar esto
+found-put-away = Apartarla
 
 running-part = Parte { $number } de { $parts }
 running-clock = { $minutes ->
