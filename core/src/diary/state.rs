@@ -5,12 +5,13 @@
 use serde::{Deserialize, Serialize};
 
 use super::entry::{Chosen, Content, Entry, EntryId, Settings};
+use super::presence::Presence;
 use super::resolve::resolve;
 use crate::moment::{Stamp, Uptime};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 4;
+const VERSION: u16 = 5;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -31,6 +32,7 @@ pub struct State {
     last: Option<Last>,
     missing: u64,
     copy_made: Option<Stamp>,
+    presence: Presence,
 }
 
 /// The suggestion last shown.
@@ -86,6 +88,7 @@ impl State {
             last: None,
             missing: 0,
             copy_made: None,
+            presence: Presence::default(),
         }
     }
 
@@ -101,7 +104,7 @@ impl State {
         }
         for counted in resolve(entries) {
             if !counted.struck {
-                state.note(counted.first, counted.content);
+                state.note(counted.first, counted.happened, counted.content);
             }
         }
         state.count = entries.len() as u64;
@@ -121,7 +124,7 @@ impl State {
         self.rule.write(entry).map_err(|_| NeedsHistory)?;
         self.remember(entry);
         self.count += 1;
-        self.note(entry, &entry.what);
+        self.note(entry, entry.happened, &entry.what);
         Ok(())
     }
 
@@ -135,7 +138,8 @@ impl State {
     }
 
     /// `entry` is the first version; `content` what counts of it.
-    fn note(&mut self, entry: &Entry, content: &Content) {
+    fn note(&mut self, entry: &Entry, happened: Stamp, content: &Content) {
+        self.presence.note(entry, happened, content);
         match content {
             Content::Session(_) => self.sessions += 1,
             Content::Settings(Settings { language, numbers_open }) => {
@@ -210,6 +214,12 @@ impl State {
     #[must_use]
     pub fn missing(&self) -> u64 {
         self.missing
+    }
+
+    /// What only the screens look at.
+    #[must_use]
+    pub fn presence(&self) -> &Presence {
+        &self.presence
     }
 
     /// When the last copy for elsewhere was made.

@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene};
-use crate::diary::entry::{Content, EntryId};
+use crate::diary::entry::{Content, EntryId, Settled};
+use crate::safety::nobody_told;
 
 /// Something was kept.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -45,11 +46,24 @@ impl KeptScreen {
             Content::StepChange { .. } => vec![words.text("kept-step", &[])],
             Content::ProgrammeAccepted { .. } => vec![words.text("kept-programme", &[])],
             Content::Clearing { .. } => vec![words.text("kept-spoke", &[])],
-            Content::Question { .. } => vec![words.text("kept-question", &[])],
+            Content::Question { .. } => {
+                vec![words.text("kept-question", &[]), words.text("questions-nobody-reads", &[])]
+            }
+            Content::Settled { answer: Settled::NotYet, .. } => {
+                vec![words.text("kept-not-settled", &[]), nobody_told(words)]
+            }
+            Content::Settled { .. } => vec![words.text("kept-settled", &[])],
+            Content::TimeOff { .. } => vec![words.text("kept-time-off", &[])],
+            Content::FunctionRated { .. } | Content::GoalRated { .. } => {
+                vec![words.text("kept-rated", &[])]
+            }
             _ => Vec::new(),
         };
         let session = matches!(content, Content::Session(_));
-        let next = if session && scene.state.rule().step().is_some() {
+        let not_settled = matches!(content, Content::Settled { answer: Settled::NotYet, .. });
+        let next = if not_settled {
+            Action::new(words.text("action-signs", &[]), Does::Signs)
+        } else if session && scene.state.rule().step().is_some() {
             Action::new(words.text("action-suggestion", &[]), Does::Suggestion)
         } else {
             Action::new(words.text("action-today", &[]), Does::Today)
@@ -61,6 +75,7 @@ impl KeptScreen {
             next,
             actions: vec![
                 Action::new(words.text("action-take-back", &[]), Does::Strike { of: entry }),
+                Action::new(words.text("action-open-entry", &[]), Does::Entry { of: entry }),
                 Action::new(words.text("action-entries", &[]), Does::Entries),
             ],
         }
