@@ -34,8 +34,9 @@ use crate::programme::values::{Count, StepId};
 use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::safety::Sign;
 use crate::screens::{
-    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen, MoreScreen, PlanScreen, Scene,
-    Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen, TodayScreen,
+    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen,
+    MoreScreen, PlanScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
+    StoreNote, SuggestionScreen, TodayScreen,
 };
 use crate::words::Words;
 use backups::Backups;

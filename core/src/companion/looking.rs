@@ -18,9 +18,7 @@ impl Companion {
     pub(super) fn first_run(&self, page: FirstRunPage, now: &Stamp) -> Result<Screen, Trouble> {
         let id = self.new_id()?;
         let phrase = self.store.card().recovery.is_some();
-        Ok(self.show(now, |scene| {
-            Screen::FirstRun(FirstRunScreen::new(scene, page, id, phrase))
-        }))
+        Ok(self.show(now, |scene| Screen::FirstRun(FirstRunScreen::new(scene, page, id, phrase))))
     }
 
     pub(super) fn calendar(
@@ -51,9 +49,9 @@ impl Companion {
         let row = whole(&entries, of).ok_or(Refusal::NoSuchEntry)?.counted;
         let id = self.new_id()?;
         Ok(self.show(now, |scene| match row.content {
-            Content::Session(session) if !row.struck => Screen::LogSession(
-                LogSessionScreen::putting_right(scene, id, &row, session),
-            ),
+            Content::Session(session) if !row.struck => {
+                Screen::LogSession(LogSessionScreen::putting_right(scene, id, &row, session))
+            }
             _ => Screen::Correct(CorrectScreen::new(scene, id, &row)),
         }))
     }
@@ -90,9 +88,7 @@ impl Companion {
             return Err(Refusal::NoSession.into());
         }
         let id = self.new_id()?;
-        Ok(self.show(now, |scene| {
-            Screen::Settled(SettledScreen::new(scene, id, &row))
-        }))
+        Ok(self.show(now, |scene| Screen::Settled(SettledScreen::new(scene, id, &row))))
     }
 
     pub(super) fn settings(&self, now: &Stamp) -> Result<Screen, Trouble> {
@@ -111,8 +107,7 @@ impl Companion {
             return Err(Refusal::EndBeforeStart.into());
         }
         let summary = self.summary(&selection, now)?;
-        Ok(self.show(now, |scene| {
-            Screen::Summary(SummaryFormScreen::new(scene, &summary, selection))
-        }))
+        Ok(self
+            .show(now, |scene| Screen::Summary(SummaryFormScreen::new(scene, &summary, selection))))
     }
 }

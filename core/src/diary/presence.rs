@@ -42,8 +42,7 @@ impl Presence {
             Content::Session(session) => {
                 let felt = session.ended.counts_as_stopped()
                     || matches!(session.ratings.peak, Some(Answer::Rated(peak)) if peak.get() > 0);
-                let newest =
-                    self.felt.is_none_or(|before| before.happened <= happened.millis());
+                let newest = self.felt.is_none_or(|before| before.happened <= happened.millis());
                 if felt && newest {
                     self.felt = Some(Felt {
                         session: entry.id,

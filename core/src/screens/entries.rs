@@ -5,7 +5,9 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, FeelsReady, Reason, Session, Settled};
+use crate::diary::entry::{
+    Answer, Chosen, Content, Ended, EntryId, FeelsReady, Reason, Session, Settled,
+};
 use crate::diary::resolve::Counted;
 use crate::moment::Stamp;
 use crate::words::Words;

@@ -6,9 +6,7 @@ use serde::Serialize;
 use super::entries::{reason, tell};
 use super::section::{not_right, today};
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{
-    Answer, Content, Ended, EntryId, Session, Settled, SignNoted, UsedPart,
-};
+use crate::diary::entry::{Answer, Content, Ended, EntryId, Session, Settled, SignNoted, UsedPart};
 use crate::diary::erase::can_go;
 use crate::diary::resolve::{Counted, Whole};
 use crate::programme::values::RatingKind;
@@ -111,8 +109,8 @@ pub(super) fn everything(words: &Words, content: &Content) -> Vec<String> {
 
 fn of_session(words: &Words, session: &Session) -> Vec<String> {
     let part = |part: &UsedPart| {
-        let minutes = words
-            .text("common-minutes", &[("minutes", plain::whole(part.practised_seconds / 60))]);
+        let minutes =
+            words.text("common-minutes", &[("minutes", plain::whole(part.practised_seconds / 60))]);
         match part.widest_diameter_tenths_mm {
             Some(size) => words.text(
                 "common-part",

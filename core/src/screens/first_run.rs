@@ -27,8 +27,7 @@ pub enum FirstRunPage {
 
 impl FirstRunPage {
     /// Every page, in the order in which they are offered.
-    pub const ALL: [Self; 5] =
-        [Self::Breathe, Self::About, Self::Lock, Self::Language, Self::Copy];
+    pub const ALL: [Self; 5] = [Self::Breathe, Self::About, Self::Lock, Self::Language, Self::Copy];
 
     fn next(self) -> Option<Self> {
         Self::ALL.into_iter().skip_while(|page| *page != self).nth(1)
@@ -59,15 +58,16 @@ impl FirstRunScreen {
             FirstRunPage::Breathe => (words.text("first-breathe-title", &[]), breathing(scene)),
             FirstRunPage::About => (words.text("first-about-title", &[]), about(scene)),
             FirstRunPage::Lock => (words.text("first-lock-title", &[]), lock(scene)),
-            FirstRunPage::Language => {
-                (words.text("first-language-title", &[]), vec![
-                    words.text("first-language-later", &[]),
-                ])
-            }
+            FirstRunPage::Language => (
+                words.text("first-language-title", &[]),
+                vec![words.text("first-language-later", &[])],
+            ),
             FirstRunPage::Copy => (words.text("first-copy-title", &[]), copy(scene, phrase)),
         };
         let onward = match page.next() {
-            Some(page) => Action::new(words.text("action-first-next", &[]), Does::FirstRun { page }),
+            Some(page) => {
+                Action::new(words.text("action-first-next", &[]), Does::FirstRun { page })
+            }
             None => Action::new(words.text("action-first-done", &[]), Does::Today),
         };
         let mut actions = Vec::new();
@@ -97,8 +97,7 @@ impl FirstRunScreen {
         if page.next().is_some() {
             actions.push(Action::new(words.text("action-first-skip", &[]), Does::Today));
         }
-        let language =
-            (page == FirstRunPage::Language).then(|| language_form(scene, id));
+        let language = (page == FirstRunPage::Language).then(|| language_form(scene, id));
         Self { page, title, says, language, next, actions }
     }
 }

@@ -208,10 +208,8 @@ impl LogSessionScreen {
                 .map(|noted| words.text(noted.sign.name_id(), &[]))
                 .collect(),
         });
-        form.actions.insert(
-            0,
-            Action::new(words.text("action-open-entry", &[]), Does::Entry { of }),
-        );
+        form.actions
+            .insert(0, Action::new(words.text("action-open-entry", &[]), Does::Entry { of }));
         form
     }
 }

@@ -86,11 +86,7 @@ impl SummaryFormScreen {
             words.text("summary-way-passphrase", &[]),
             &Opens::Passphrase,
         ));
-        ways.push(way(
-            SummaryClose::Open,
-            words.text("summary-way-open", &[]),
-            &Opens::Anyone,
-        ));
+        ways.push(way(SummaryClose::Open, words.text("summary-way-open", &[]), &Opens::Anyone));
         Self {
             preview,
             selection,

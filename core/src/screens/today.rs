@@ -308,8 +308,7 @@ impl Today<'_> {
 
     /// What a notice asks comes first, then the practice itself.
     fn next(&self, notices: &[Notice]) -> Action {
-        let can_wait =
-            |does: &Does| matches!(does, Does::Settled { .. } | Does::Activities);
+        let can_wait = |does: &Does| matches!(does, Does::Settled { .. } | Does::Activities);
         let mut asked = notices.iter().filter_map(|notice| notice.action.clone());
         let asked = asked.find(|action| !can_wait(&action.does));
         let log = if self.programme.is_some() {

@@ -183,11 +183,14 @@ pub(super) fn settings(page: &mut Page, screen: &SettingsScreen) {
     page.title(&screen.title);
     languages(page, &screen.language);
     page.heading(&screen.numbers.label);
-    page.inside(2, if screen.numbers.present.numbers_open {
-        &screen.numbers.open
-    } else {
-        &screen.numbers.folded
-    });
+    page.inside(
+        2,
+        if screen.numbers.present.numbers_open {
+            &screen.numbers.open
+        } else {
+            &screen.numbers.folded
+        },
+    );
     page.inside(2, "frond tell settings --language TAG --numbers-open yes|no");
     sections(page, &screen.parts);
     actions(page, None, &screen.actions);
