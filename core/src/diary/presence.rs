@@ -87,9 +87,12 @@ impl Presence {
     }
 }
 
-/// Whether the person told something by it: looking at a suggestion, saying that the time is right and what
-/// the machine marks are none.
+/// Whether the person told something by it: looking at a suggestion, saying that the time is right,
+/// putting off a reminder and what the machine marks are none.
 fn is_told(content: &Content) -> bool {
     content.is_persons()
-        && !matches!(content, Content::SuggestionShown { .. } | Content::TimeConfirmed {})
+        && !matches!(
+            content,
+            Content::SuggestionShown { .. } | Content::TimeConfirmed {} | Content::PutOff { .. }
+        )
 }

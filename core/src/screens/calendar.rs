@@ -8,7 +8,6 @@ use super::section::today;
 use super::{Action, Does, Scene, plain};
 use crate::diary::entry::Content;
 use crate::diary::resolve::Counted;
-use crate::programme::values::Practice;
 
 /// A month.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -138,7 +137,7 @@ fn cell(
             Content::TimeOff { from, to } if (*from..=*to).contains(&day) => {
                 words.text("calendar-time-off", &[])
             }
-            Content::Session(session) if told => practice(scene, &session.practice),
+            Content::Session(session) if told => plain::practice_of_plan(scene, &session.practice),
             Content::StepChange { .. } if told => words.text("calendar-step", &[]),
             _ => String::new(),
         };
@@ -159,11 +158,4 @@ fn cell(
         done,
         opens: any.then(|| Action::new(words.text("action-open-day", &[]), Does::Day { day })),
     }
-}
-
-/// As the plan calls it, where it has a name for it.
-fn practice(scene: &Scene<'_>, practice: &Practice) -> String {
-    let plan = scene.state.rule().programme();
-    let own = plan.and_then(|plan| plan.practices.iter().find(|own| own.practice == *practice));
-    plain::practice(scene.words, practice, own.map(|own| own.name.as_str()))
 }

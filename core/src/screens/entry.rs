@@ -18,8 +18,10 @@ use crate::words::Words;
 pub struct EntryScreen {
     /// Its identity.
     pub id: EntryId,
-    /// Heading: when it happened.
+    /// Heading.
     pub title: String,
+    /// When it happened.
+    pub when: String,
     /// Everything it tells, as it counts now.
     pub says: Vec<String>,
     /// When it was written, whether that was late, whether it was put right or left out.
@@ -48,7 +50,7 @@ impl EntryScreen {
     pub(crate) fn new(scene: &Scene<'_>, whole: &Whole<'_>, counted: &[Counted<'_>]) -> Self {
         let words = scene.words;
         let row = &whole.counted;
-        let mut says = everything(words, row.content);
+        let mut says = everything(scene, row.content);
         says.extend(settled(words, row.first.id, counted));
         let present = std::ptr::from_ref(row.content);
         let versions: Vec<EntryVersion> = whole
@@ -58,7 +60,7 @@ impl EntryScreen {
             .map(|version| EntryVersion {
                 written: plain::when(words, version.entry.written, scene.now),
                 says: std::iter::once(plain::when(words, version.entry.happened, scene.now))
-                    .chain(everything(words, version.content))
+                    .chain(everything(scene, version.content))
                     .chain(version.struck.then(|| words.text("entry-version-taken-back", &[])))
                     .collect(),
             })
@@ -66,7 +68,8 @@ impl EntryScreen {
         let tells_of_a_sign = !row.content.signs().is_empty();
         Self {
             id: row.first.id,
-            title: plain::when(words, row.happened, scene.now),
+            title: words.text("entry-title", &[]),
+            when: plain::when(words, row.happened, scene.now),
             says,
             notes: notes(scene, whole),
             nobody_told: tells_of_a_sign.then(|| nobody_told(words)),
@@ -78,10 +81,13 @@ impl EntryScreen {
 }
 
 /// Everything an entry tells, a sentence each.
-pub(super) fn everything(words: &Words, content: &Content) -> Vec<String> {
+fn everything(scene: &Scene<'_>, content: &Content) -> Vec<String> {
+    let words = scene.words;
+    if let Content::Session(session) = content {
+        return of_session(scene, session);
+    }
     let mut says = vec![tell(words, content)];
     match content {
-        Content::Session(session) => says.extend(of_session(words, session)),
         Content::SignReported { note, .. } => {
             says.extend(note.as_ref().map(|note| self::note(words, note.as_str())));
         }
@@ -100,27 +106,37 @@ pub(super) fn everything(words: &Words, content: &Content) -> Vec<String> {
             });
         }
         Content::StepChange { to, .. } | Content::StepConfirmed { step: to } => {
-            says.push(words.text("entry-step", &[("step", to.as_str().into())]));
+            // Under its name where the present plan still has it.
+            let plan = scene.state.rule().programme();
+            let step = plan.and_then(|plan| plan.step(to));
+            let named = match step {
+                Some(step) => plain::step(words, step),
+                None => to.as_str().to_owned(),
+            };
+            says.push(words.text("entry-step", &[("step", named.into())]));
         }
         _ => {}
     }
     says
 }
 
-fn of_session(words: &Words, session: &Session) -> Vec<String> {
+fn of_session(scene: &Scene<'_>, session: &Session) -> Vec<String> {
+    let words = scene.words;
     let part = |part: &UsedPart| {
         let minutes =
             words.text("common-minutes", &[("minutes", plain::whole(part.practised_seconds / 60))]);
         match part.widest_diameter_tenths_mm {
-            Some(size) => words.text(
-                "common-part",
-                &[("used", plain::size(words, size).into()), ("minutes", minutes.into())],
-            ),
+            Some(size) => {
+                let used = plain::trainer(scene, size).into();
+                words.text("common-part", &[("used", used), ("minutes", minutes.into())])
+            }
             None => minutes,
         }
     };
-    let mut says: Vec<String> = session.parts.iter().map(part).collect();
-    says.push(plain::position(words, session.position));
+    let mut says = vec![plain::practice_of_plan(scene, &session.practice)];
+    says.extend(session.parts.iter().map(part));
+    let position = plain::position(words, session.position).into();
+    says.push(words.text("entry-position", &[("position", position)]));
     says.push(match session.ended {
         Ended::Finished => words.text("log-finished", &[]),
         Ended::Stopped(why) => words.text("log-stopped", &[("reason", reason(words, why).into())]),

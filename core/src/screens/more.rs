@@ -31,6 +31,7 @@ impl MoreScreen {
         if scene.state.rule().step().is_some() {
             plan.push(act(words.text("action-ladder", &[]), Does::Ladder));
         }
+        plan.push(act(words.text("action-reminders", &[]), Does::Reminders));
         plan.push(act(words.text("action-time-off", &[]), Does::TimeOff));
         plan.push(act(words.text("action-ending", &[]), Does::Ending));
         Self {

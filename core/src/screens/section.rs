@@ -4,7 +4,6 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene};
-use crate::safety::Tier;
 
 /// A part of a screen.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -44,14 +43,9 @@ impl TextField {
     }
 }
 
-/// Whether an emergency stands, in which nothing continues.
-pub(super) fn emergency(scene: &Scene<'_>) -> bool {
-    scene.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
-}
-
 /// "Breathe".
 pub(super) fn breathe(scene: &Scene<'_>) -> Action {
-    Action::new(scene.words.text("action-log-breathing", &[]), Does::LogSession)
+    Action::new(scene.words.text("action-breathing", &[]), Does::Breathing)
 }
 
 /// "Something is not right": in reach from every screen.

@@ -98,6 +98,11 @@ impl SettingsScreen {
                     act(words.text("action-new-passphrase", &[]), Does::NewKeys),
                 ),
                 part(
+                    words.text("settings-reminders", &[]),
+                    words.text("reminders-off", &[]),
+                    act(words.text("action-reminders", &[]), Does::Reminders),
+                ),
+                part(
                     words.text("settings-copies", &[]),
                     words.text("settings-copies-says", &[]),
                     act(words.text("action-keeping", &[]), Does::Keeping),
@@ -148,5 +153,6 @@ fn present(scene: &Scene<'_>) -> Settings {
     Settings {
         language: scene.state.language().and_then(|tag| Line::new(tag).ok()),
         numbers_open: scene.state.numbers_open(),
+        cues: scene.state.cues(),
     }
 }

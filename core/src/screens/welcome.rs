@@ -3,8 +3,8 @@
 
 use serde::Serialize;
 
-use super::section::{breathe, emergency, not_right, whom_to_call};
-use super::{Action, Does, Scene};
+use super::section::{breathe, not_right, whom_to_call};
+use super::{Action, Begin, Does, Scene};
 use crate::programme::rule::{BackCriterion, PauseCriterion, Rule};
 use crate::progression::OutcomeKind;
 
@@ -28,7 +28,7 @@ impl Welcome {
     pub(super) fn back(scene: &Scene<'_>) -> Option<Self> {
         let last = scene.state.presence().told()?;
         let away = scene.now.day().signed_duration_since(last).num_days();
-        if away < days_away(scene) || emergency(scene) {
+        if away < days_away(scene) || scene.nothing_continues() {
             return None;
         }
         let words = scene.words;
@@ -36,7 +36,8 @@ impl Welcome {
         let step = scene.state.rule().step().is_some();
         let mut actions = vec![breathe(scene)];
         if step && !paused {
-            actions.push(Action::new(words.text("action-step-here", &[]), Does::LogSession));
+            actions
+                .push(Action::new(words.text("action-step-here", &[]), Does::Begin(Begin::Step)));
             actions.push(Action::new(words.text("action-step-smaller", &[]), Does::Ladder));
         }
         actions.push(whom_to_call(scene));

@@ -67,7 +67,7 @@ pub(super) fn calendar(page: &mut Page, screen: &CalendarScreen) {
 }
 
 pub(super) fn entry(page: &mut Page, screen: &EntryScreen) {
-    page.title(&screen.title).sentences(&screen.says);
+    page.title(&format!("{} · {}", screen.title, screen.when)).sentences(&screen.says);
     page.gap();
     for note in screen.notes.iter().chain(&screen.nobody_told) {
         page.paragraph(note);

@@ -9,6 +9,7 @@ settings-numbers-folded = Folded until I open them
 settings-numbers-open = Always open
 settings-lock = What opens your diary
 settings-lock-says = You can change it at any time.
+settings-reminders = Reminders
 settings-copies = Copies
 settings-copies-says = What opens your diary if you forget, and what is left if this device is lost.
 settings-shows = Who could see something
