@@ -3,9 +3,10 @@
 
 use std::collections::BTreeSet;
 
-use frond_core::companion::{Refusal, Request, Told, Trouble};
-use frond_core::diary::entry::{EntryId, Settled};
+use frond_core::companion::{Refusal, Request, Told, Trouble, Write};
+use frond_core::diary::entry::{Content, EntryId, Settled};
 use frond_core::diary::erase::Erase;
+use frond_core::diary::state::State;
 use frond_core::programme::values::Passage;
 use frond_core::screens::{Action, Covered, Does, FirstRunPage, Screen};
 use frond_core::summary::Selection;
@@ -204,4 +205,35 @@ fn every_screen_is_reached_from_today_in_few_taps() {
     }
     // Today stays short.
     assert!(of_today(&today).len() <= 14);
+}
+
+/// What only the screens look at is the same when it is folded entry by entry and when it is folded from the
+/// whole journal, and it survives the snapshot.
+#[test]
+fn what_the_screens_look_at_is_the_same_however_it_is_folded() {
+    let mut home = Home::with_plan(START);
+    for peak in [3, 0, 5] {
+        home.tell(Told::Session(session(140, 8, Some(peak))));
+        home.pass(24);
+    }
+    let newest = home.companion.state().presence().felt().unwrap();
+    home.tell(Told::Settled { of: newest.session, answer: Settled::NotYet });
+    let seen = |state: &State| {
+        (state.presence().told(), state.presence().felt(), state.presence().rated("cycling"))
+    };
+    let folded = seen(home.companion.state());
+    assert!(folded.1.is_some_and(|felt| felt.answered));
+    let mut whole = State::from_history(&home.companion.entries().unwrap()).unwrap();
+    assert_eq!(seen(&whole), folded);
+    let bytes = whole.encode().unwrap();
+    assert_eq!(seen(&State::decode(&bytes).unwrap()), folded);
+    // A correction of when the newest happened makes an earlier one the newest.
+    let earlier = home.companion.entries().unwrap();
+    let first = earlier.iter().find(|entry| matches!(entry.what, Content::Session(_))).unwrap();
+    let happened = Some(frond_tests::home::stamp("2026-03-01T08:00:00+00:00[Europe/London]"));
+    let told = Box::new(Told::Session(session(140, 8, Some(5))));
+    let id = home.companion.new_id().unwrap();
+    let told = Told::Correct { of: newest.session, told };
+    home.ask(Request::Write(Write { id, happened, told }));
+    assert_eq!(home.companion.state().presence().felt().unwrap().session, first.id);
 }
