@@ -3,8 +3,12 @@
 
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{FeelsReady, Reason, Settings};
+use frond_core::practice::breathing::CueKinds;
+use frond_core::practice::timed::Event;
 use frond_core::programme::values::{Line, Passage};
-use frond_core::safety::Sign;
+use frond_core::safety::{FullList, Sign};
+use frond_core::screens::{Begin, Covered, FirstRunPage};
+use frond_core::summary::Selection;
 use frond_core::words::{Direction, Language, Words};
 use frond_tests::home::{Home, PLAN, session, stopped};
 
@@ -19,7 +23,11 @@ type Leaf = (String, String);
 /// What is shown in the situations that word most, screen after screen.
 fn shown(language: &Language) -> Vec<Leaf> {
     let mut home = Home::new(START);
-    let settings = Settings { language: Line::new(language.tag).ok(), numbers_open: true };
+    let settings = Settings {
+        language: Line::new(language.tag).ok(),
+        numbers_open: true,
+        cues: CueKinds::default(),
+    };
     home.tell(Told::Settings(settings));
     assert_eq!(home.companion.words().language().tag, language.tag);
     let mut said = Vec::new();
@@ -48,21 +56,60 @@ fn shown(language: &Language) -> Vec<Leaf> {
 }
 
 fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
-    for request in [
-        Request::Today,
-        Request::LogSession,
-        Request::Ladder,
-        Request::Suggestion,
-        Request::Signs,
-        Request::StopAndCall,
-        Request::Spoke,
-        Request::Entries,
-        Request::Keeping,
-        Request::EraseAll,
-    ] {
-        let name = format!("{situation}, {request:?}");
-        if let Ok(answer) = home.companion.ask(request, &home.moment) {
-            leaves(&name, &serde_json::to_value(answer.screen).unwrap(), said);
+    let id = home.companion.entries().unwrap().last().map(|entry| entry.id);
+    let mut requests = vec![
+        ("today", Request::Today),
+        ("log", Request::LogSession),
+        ("ladder", Request::Ladder),
+        ("suggestion", Request::Suggestion),
+        ("signs", Request::Signs),
+        ("stop and call", Request::StopAndCall),
+        ("spoke", Request::Spoke),
+        ("entries", Request::Entries),
+        ("keeping", Request::Keeping),
+        ("erase all", Request::EraseAll),
+        ("home", Request::Home),
+        ("practices", Request::Practices),
+        ("breathing", Request::Breathing),
+        ("begin", Request::Begin(Begin::Step)),
+        ("practice", Request::Practice),
+        ("begin part", Request::During(Event::Begin { part: 0 })),
+        ("stop", Request::During(Event::Stop)),
+        ("rate", Request::Rate),
+        ("as planned", Request::LogAsPlanned),
+        ("screening", Request::Screening { so_far: FullList::default(), sent: true }),
+        ("hold questions", Request::HoldQuestions),
+        ("accept", Request::Accept { text: PLAN.into() }),
+        ("step check", Request::StepCheck),
+        ("reminders", Request::Reminders),
+        ("more", Request::More),
+        ("calendar", Request::Calendar { month: None }),
+        ("day", Request::Day(home.moment.now.day())),
+        ("questions", Request::Questions),
+        ("activities", Request::Activities),
+        ("time off", Request::TimeOff),
+        ("look forward", Request::LookForward),
+        ("ending", Request::Ending),
+        ("settings", Request::Settings),
+        ("summary", Request::Summary(Selection::default())),
+    ];
+    requests.extend(FirstRunPage::ALL.map(|page| ("first run", Request::FirstRun(page))));
+    for covered in [false, true] {
+        let covered = Covered { screen: covered, keyboard: covered, backups: covered };
+        requests.push(("shows", Request::Shows(covered)));
+    }
+    if let Some(id) = id {
+        requests.push(("entry", Request::Entry(id)));
+        requests.push(("correct", Request::Correct(id)));
+        requests.push(("settled", Request::Settled(id)));
+    }
+    for (name, request) in requests {
+        // Some situations have no such screen; what is said instead is a screen's words too.
+        let (name, screen) =
+            (format!("{situation}, {name}"), home.companion.ask(request, &home.moment));
+        match screen {
+            Ok(answer) => leaves(&name, &serde_json::to_value(answer.screen).unwrap(), said),
+            Err(trouble) => said.push((name, trouble.say(home.companion.words()))),
         }
     }
 }
@@ -128,7 +175,10 @@ fn each_word_on_a_screen_comes_from_a_message_the_plan_or_the_person() {
     for ((place, english), (_, longer)) in english.iter().zip(&longer) {
         changed += usize::from(english != longer);
         // Today's tag of the language itself differs too.
+        // The whole plan is read back in English whatever the language: it is no message yet.
+        let read_back = place.contains("accept/sentences");
         let same = english == longer && !is_for_machines(english) && !own.contains(english);
+        let same = same && !read_back;
         assert!(!same, "{place}: {english:?} is said by no message");
     }
     assert!(changed > 300, "{changed}");
@@ -140,7 +190,11 @@ fn a_surface_that_wants_it_gets_every_value_isolated() {
     let mirrored = Words::for_language("ar-XB").language();
     assert_eq!(mirrored.direction, Direction::RightToLeft);
     let mut home = Home::with_plan(START);
-    let settings = Settings { language: Line::new("ar-XB").ok(), numbers_open: true };
+    let settings = Settings {
+        language: Line::new("ar-XB").ok(),
+        numbers_open: true,
+        cues: CueKinds::default(),
+    };
     home.companion.isolate_values();
     home.tell(Told::Settings(settings));
     home.tell(Told::Signs { signs: vec![Sign::SeverePain], note: None });

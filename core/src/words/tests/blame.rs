@@ -47,7 +47,6 @@ const BANNED: &[(&str, &[&str])] = &[
             "you forgot",
             "your fault",
             "lazy",
-            "only you can",
             "behind schedule",
             "fall behind",
             "overdue",
