@@ -171,16 +171,20 @@ fn each_word_on_a_screen_comes_from_a_message_the_plan_or_the_person() {
     own.extend(of_plan.into_iter().map(|(_, text)| text));
     let english = shown(Words::for_language("en").language());
     let longer = shown(Words::for_language("en-XA").language());
-    let mut changed = 0;
+    let (mut changed, mut unsaid) = (0, Vec::new());
     for ((place, english), (_, longer)) in english.iter().zip(&longer) {
         changed += usize::from(english != longer);
         // Today's tag of the language itself differs too.
         // The whole plan is read back in English whatever the language: it is no message yet.
         let read_back = place.contains("accept/sentences");
+        // Each language is named in itself.
+        let name = place.contains("/languages/");
         let same = english == longer && !is_for_machines(english) && !own.contains(english);
-        let same = same && !read_back;
-        assert!(!same, "{place}: {english:?} is said by no message");
+        if same && !read_back && !name {
+            unsaid.push(format!("{place}: {english:?}"));
+        }
     }
+    assert!(unsaid.is_empty(), "said by no message:\n{}", unsaid.join("\n"));
     assert!(changed > 300, "{changed}");
 }
 
