@@ -60,6 +60,7 @@ fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
     let mut requests = vec![
         ("today", Request::Today),
         ("log", Request::LogSession),
+        ("plan", Request::Plan),
         ("ladder", Request::Ladder),
         ("suggestion", Request::Suggestion),
         ("signs", Request::Signs),
@@ -175,12 +176,10 @@ fn each_word_on_a_screen_comes_from_a_message_the_plan_or_the_person() {
     for ((place, english), (_, longer)) in english.iter().zip(&longer) {
         changed += usize::from(english != longer);
         // Today's tag of the language itself differs too.
-        // The whole plan is read back in English whatever the language: it is no message yet.
-        let read_back = place.contains("accept/sentences");
         // Each language is named in itself.
         let name = place.contains("/languages/");
         let same = english == longer && !is_for_machines(english) && !own.contains(english);
-        if same && !read_back && !name {
+        if same && !name {
             unsaid.push(format!("{place}: {english:?}"));
         }
     }

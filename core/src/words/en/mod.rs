@@ -35,5 +35,6 @@ const FILES: &[(&str, &str)] = &[
     ("pause.ftl", include_str!("pause.ftl")),
     ("settings.ftl", include_str!("settings.ftl")),
     ("shows.ftl", include_str!("shows.ftl")),
+    ("readback.ftl", include_str!("readback.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
 ];
