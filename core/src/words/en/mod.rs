@@ -27,4 +27,5 @@ const FILES: &[(&str, &str)] = &[
     ("keeping.ftl", include_str!("keeping.ftl")),
     ("summary.ftl", include_str!("summary.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
+    ("page.ftl", include_str!("page.ftl")),
 ];

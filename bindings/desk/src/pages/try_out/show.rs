@@ -1,0 +1,44 @@
+//! Which record is shown by which file. One match over every screen, so that a new record does not compile
+//! until there is a page for it.
+
+use axum::response::Response;
+use frond_core::companion::Request;
+use frond_core::screens::Screen;
+
+use super::visit::{Shown, Visit};
+use super::{entries, erase, keeping, ladder, log, plan, signs, spoke, stop, suggestion, today};
+use crate::pages::form::Fields;
+
+impl Visit<'_> {
+    /// Asks, and shows what the companion answers.
+    pub(super) fn see(&mut self, request: Request) -> Shown {
+        let screen = self.ask(request)?;
+        self.show(&screen)
+    }
+
+    /// A record as a page.
+    pub(super) fn show(&mut self, screen: &Screen) -> Shown {
+        let blank = Fields::default;
+        let page: Result<Response, Response> = match screen {
+            Screen::Today(screen) => today::page(self, screen),
+            Screen::LogSession(screen) => log::page(self, screen, &blank(), vec![]),
+            Screen::Ladder(screen) => ladder::page(self, screen),
+            Screen::Suggestion(screen) => suggestion::page(self, screen),
+            Screen::StopAndCall(screen) => stop::page(self, screen),
+            Screen::Signs(screen) => {
+                let id = self.id()?;
+                signs::page(self, screen, id, &blank(), vec![])
+            }
+            Screen::Spoke(screen) => {
+                let id = self.id()?;
+                spoke::page(self, screen, id, &blank(), vec![])
+            }
+            Screen::Entries(screen) => entries::page(self, screen),
+            Screen::Plan(screen) => plan::page(self, screen),
+            Screen::Kept(screen) => entries::kept_page(self, screen),
+            Screen::Keeping(screen) => keeping::page(self, screen),
+            Screen::Erase(screen) => erase::page(self, screen, "/erase/all", vec![]),
+        };
+        page
+    }
+}

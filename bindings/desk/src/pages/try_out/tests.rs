@@ -1,0 +1,1 @@
+//! The pages in this process, without a socket.
