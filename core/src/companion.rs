@@ -10,13 +10,17 @@ mod check;
 mod clock;
 mod copy;
 mod keeping;
+mod practising;
 mod reading;
+mod remembering;
 mod request;
+mod showing;
 mod trouble;
 
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
 pub use reading::Reading;
+pub use remembering::ReminderChange;
 pub use request::{Request, SessionTold, Told, Write};
 pub use trouble::{Refusal, Trouble};
 
@@ -31,13 +35,16 @@ use crate::moment::{Moment, Stamp};
 use crate::ports::{Disk, KeyKeeper, MarkKeeper, Random};
 use crate::programme::values::{Count, StepId};
 use crate::progression::{Basis, Outcome, OutcomeKind};
+use crate::reminders::{CalendarFile, PlanReminders};
 use crate::safety::Sign;
 use crate::screens::{
     EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen, PlanScreen, Scene,
-    Screen, SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen, TodayScreen,
+    Screen, SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;
+use practising::Practising;
+pub(crate) use showing::screening_due;
 
 /// After so many entries since the last snapshot it is worth saving a new one.
 const UNSAVED: u64 = 16;
@@ -69,6 +76,12 @@ pub enum Duty {
         /// The number.
         number: String,
     },
+    /// Keep the screen on while this practice is shown.
+    KeepScreenOn,
+    /// Remember these instants in these words and no others; it replaces all that was planned before.
+    PlanReminders(PlanReminders),
+    /// Offer this file to be kept or shared.
+    ShareFile(CalendarFile),
 }
 
 /// One open diary, with everything that answers from it.
@@ -86,6 +99,7 @@ pub struct Companion {
     /// Machine marks that could not be written yet; until they are, no suggestion is shown.
     pending: Vec<Content>,
     unsaved: u64,
+    practising: Practising,
 }
 
 impl Companion {
@@ -131,6 +145,7 @@ impl Companion {
         companion.unsaved = unsaved;
         companion.mark_missing()?;
         companion.judge_mark()?;
+        companion.find_practice();
         companion.observe(moment, true);
         // What cannot be written now is tried again at every request; reading must not wait for it.
         let _tried_again = companion.write_marks(moment);
@@ -157,6 +172,7 @@ impl Companion {
             observed: None,
             pending: Vec::new(),
             unsaved: 0,
+            practising: Practising::Nothing,
         }
     }
 
@@ -215,8 +231,30 @@ impl Companion {
         }
         let now = moment.now;
         let mut duties = Vec::new();
+        // What is written changes what is to be remembered, and at the first look the phone may have
+        // been restarted, or the zone may be another.
+        let plan_anew = matches!(request, Request::Home | Request::Write(_));
         let screen = match request {
-            Request::Today => self.show(&now, |scene| Screen::Today(TodayScreen::new(scene))),
+            Request::Today => self.today(moment),
+            Request::Home if self.practising.waits() => self.practice(moment)?,
+            Request::Home => self.today(moment),
+            Request::Practices => self.practices(&now),
+            Request::Breathing => self.breathing(&now)?,
+            Request::Begin(begin) => self.begin(begin, moment)?,
+            Request::Practice => self.practice(moment)?,
+            Request::During(event) => self.during(event, moment)?,
+            Request::Found(choice) => self.found(choice, moment)?,
+            Request::Rate => self.rate(moment)?,
+            Request::LogAsPlanned => self.as_planned(moment)?,
+            Request::Screening { so_far, sent } => self.screening(&so_far, sent, &now)?,
+            Request::HoldQuestions => self.hold_questions(&now)?,
+            Request::Accept { text } => self.accept(&text, &now)?,
+            Request::StepCheck => self.step_check(&now),
+            Request::Reminders => self.reminders(moment)?,
+            Request::CalendarFile => {
+                duties.extend(self.calendar_file(moment)?.map(Duty::ShareFile));
+                self.reminders(moment)?
+            }
             Request::LogSession => {
                 let id = self.new_id()?;
                 self.show(&now, |scene| Screen::LogSession(LogSessionScreen::new(scene, id)))
@@ -248,6 +286,12 @@ impl Companion {
             }
             Request::Write(write) => self.write(write, moment)?,
         };
+        if matches!(screen, Screen::Running(_)) {
+            duties.push(Duty::KeepScreenOn);
+        }
+        if plan_anew {
+            duties.extend(self.reminders_duty(moment));
+        }
         Ok(Answer { screen, duties })
     }
 
@@ -284,6 +328,10 @@ impl Companion {
     }
 
     fn show(&self, now: &Stamp, make: impl FnOnce(&Scene<'_>) -> Screen) -> Screen {
+        self.with_scene(now, make)
+    }
+
+    fn with_scene<T>(&self, now: &Stamp, make: impl FnOnce(&Scene<'_>) -> T) -> T {
         let assessment = self.state.rule().assess(now);
         let waiting = self.pending.iter().map(|mark| match mark {
             Content::MissingMark { entries, .. } => u64::from(entries.get()),
@@ -301,6 +349,7 @@ impl Companion {
             assessment: &assessment,
             now: *now,
             store,
+            practice_waits: self.practising.waits(),
         })
     }
 
@@ -353,6 +402,7 @@ impl Companion {
         if let Some(tag) = self.state.language().filter(|tag| *tag != self.words.language().tag) {
             self.words = Words::for_language(tag);
         }
+        self.written_down(id);
         Ok(self.kept(id, &content, moment))
     }
 

@@ -118,7 +118,11 @@ fn diary() -> Diary {
     );
     diary.say(
         at(16, 9),
-        Content::Settings(Settings { language: Line::new("en").ok(), numbers_open: true }),
+        Content::Settings(Settings {
+            language: Line::new("en").ok(),
+            numbers_open: true,
+            ..Settings::default()
+        }),
     );
     diary.say(
         at(16, 20),

@@ -3,14 +3,17 @@
 //! from the request.
 
 use super::{Companion, Refusal, SessionTold, Told, Trouble, Write};
-use crate::diary::entry::{Chosen, Content, Entry, EntryId, Session, SignNoted, UsedPart, Why};
+use crate::diary::entry::{
+    Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Session, SignNoted, UsedPart, Why,
+};
 use crate::diary::resolve::{Counted, resolve};
 use crate::moment::{Moment, Stamp};
 use crate::programme::check::load;
 use crate::programme::plan::Programme;
 use crate::programme::values::{Practice, StepId};
 use crate::progression::{Basis, Outcome};
-use crate::safety::{Sign, tier_in_force};
+use crate::reminders::snooze;
+use crate::safety::{HoldCondition, Sign, Unanswered, tier_in_force};
 
 /// Seconds of a day: the most a part can have been practised.
 const DAY: u32 = 24 * 60 * 60;
@@ -130,6 +133,35 @@ impl Facts<'_> {
             Told::Question(text) => Content::Question { text },
             Told::Settled { of, answer } => {
                 Content::Settled { of: self.session_named(of)?, answer }
+            }
+            Told::FullList(list) => {
+                let left = |unanswered: Unanswered| Refusal::Unanswered(unanswered.left);
+                let signs = list.signs().map_err(left)?;
+                let answer = if signs.is_empty() {
+                    ScreeningAnswer::NothingNew
+                } else {
+                    ScreeningAnswer::Something
+                };
+                let signs = self.noted(&signs)?;
+                Content::ScreeningAnswered { asked: Asked::FullList, answer, signs }
+            }
+            Told::HoldConditions(answers) => {
+                let left =
+                    HoldCondition::ALL.iter().filter(|one| !answers.contains_key(one)).count();
+                if left > 0 {
+                    return Err(Refusal::Unanswered(left).into());
+                }
+                let reported = answers.into_iter().filter(|(_, answer)| answer.counts());
+                Content::HoldConditions { reported: reported.map(|(one, _)| one).collect() }
+            }
+            Told::Reminders(change) => {
+                let set = change.upon(self.companion.reminders_set()?);
+                Content::Reminders(set.map_err(|_| Refusal::TooManyReminders)?)
+            }
+            Told::PutOff(minutes) => {
+                let set = self.companion.reminders_set()?;
+                let until = snooze(&set, self.moment, minutes).ok_or(Refusal::NotPutOff)?;
+                Content::PutOff { until }
             }
             Told::Settings(settings) => Content::Settings(settings),
             Told::TimeConfirmed => Content::TimeConfirmed {},

@@ -45,6 +45,7 @@ impl Reading {
             assessment: &assessment,
             now: *now,
             store: StoreNote::default(),
+            practice_waits: false,
         };
         SuggestionScreen::new(&scene, None)
     }

@@ -1,18 +1,23 @@
 //! What a person can ask of the companion. A request carries no tier, no place and no clock: those
 //! are decided inside.
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use chrono::NaiveDate;
 
+use super::remembering::ReminderChange;
 use crate::diary::entry::{
     Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, Settled,
     SignKey, UsedPart, Why,
 };
 use crate::diary::erase::Erase;
 use crate::moment::Stamp;
+use crate::practice::timed::{Choice, Event};
 use crate::programme::values::{Line, Passage, Position, Practice, Rating, StepId};
-use crate::safety::Sign;
+use crate::reminders::SnoozeMinutes;
+use crate::safety::{Answer, FullList, HoldCondition, Sign};
+use crate::screens::Begin;
 
 /// One request.
 #[derive(Clone)]
@@ -51,6 +56,44 @@ pub enum Request {
         /// The number as offered.
         number: String,
     },
+    /// What to show first: a practice that waits, or what today asks.
+    Home,
+    /// What can be practised.
+    Practices,
+    /// The patterns to breathe to.
+    Breathing,
+    /// Begin a practice with its clock. What has to come before it is shown instead.
+    Begin(Begin),
+    /// The practice under way, as it stands now.
+    Practice,
+    /// Something happens to the practice under way.
+    During(Event),
+    /// What becomes of a practice found again.
+    Found(Choice),
+    /// How it was, of the practice that ended.
+    Rate,
+    /// How it was, of a session of the present step that went as planned and was not timed.
+    LogAsPlanned,
+    /// The whole list of cautions, with what was answered so far.
+    Screening {
+        /// The answers so far; none to begin with.
+        so_far: FullList,
+        /// It was sent as if it were complete; what is missing is said.
+        sent: bool,
+    },
+    /// The questions about breath holds.
+    HoldQuestions,
+    /// A plan, to be read whole before it is accepted.
+    Accept {
+        /// Its exact text.
+        text: Arc<str>,
+    },
+    /// "Is this what you use now?"
+    StepCheck,
+    /// What is set about reminders.
+    Reminders,
+    /// A calendar file of the reminders, as a duty to share it.
+    CalendarFile,
     /// Write something down.
     Write(Write),
 }
@@ -166,6 +209,14 @@ pub enum Told {
         /// The answer.
         answer: Settled,
     },
+    /// The whole list of cautions, answered to the end.
+    FullList(FullList),
+    /// The questions about breath holds, each answered.
+    HoldConditions(BTreeMap<HoldCondition, Answer>),
+    /// A change of what is set about reminders.
+    Reminders(ReminderChange),
+    /// A reminder is put off.
+    PutOff(SnoozeMinutes),
     /// How the app behaves.
     Settings(Settings),
     /// The clock is right.

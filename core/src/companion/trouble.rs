@@ -5,7 +5,7 @@ use crate::diary::portable::PortableError;
 use crate::diary::store::{
     AppendError, BackupError, CreateError, OpenError, ReadError, RenewError, SaveError,
 };
-use crate::ports::{KeeperError, RandomError};
+use crate::ports::{DiskError, KeeperError, RandomError};
 use crate::progression::FoldError;
 use crate::sealing::OpenError as SealedError;
 use crate::words::Words;
@@ -98,6 +98,16 @@ pub enum Refusal {
     NoPhrase,
     /// This file is no copy of a diary.
     NotACopy,
+    /// The plan has no such practice.
+    NoSuchPractice,
+    /// This surface has no running time to count with.
+    NoRunningTime,
+    /// So many questions have no answer yet.
+    Unanswered(usize),
+    /// There are as many reminders as can be set.
+    TooManyReminders,
+    /// It cannot be put off: it would come in quiet hours or on another day, or reminders are off.
+    NotPutOff,
 }
 
 impl Trouble {
@@ -148,6 +158,21 @@ impl Refusal {
             Self::NothingToErase => words.text("refusal-nothing-to-erase", &[]),
             Self::NoPhrase => words.text("refusal-no-phrase", &[]),
             Self::NotACopy => words.text("refusal-not-a-copy", &[]),
+            Self::NoSuchPractice => words.text("refusal-no-such-practice", &[]),
+            Self::NoRunningTime => words.text("refusal-no-running-time", &[]),
+            Self::Unanswered(left) => words.text("screening-left", &[("count", (*left).into())]),
+            Self::TooManyReminders => words.text("refusal-too-many-reminders", &[]),
+            Self::NotPutOff => words.text("refusal-not-put-off", &[]),
+        }
+    }
+}
+
+impl From<DiskError> for Trouble {
+    fn from(error: DiskError) -> Self {
+        match error {
+            DiskError::Full => Self::FreeSpace,
+            DiskError::Locked => Self::CloseElsewhere,
+            _ => Self::TryAgain,
         }
     }
 }

@@ -99,7 +99,15 @@ impl Erase {
 
 /// Whether it tells something of a day, rather than how the app is set up.
 fn is_of_a_day(content: &Content) -> bool {
-    can_go(content) && !matches!(content, Content::Settings(_) | Content::LookForward { .. })
+    can_go(content)
+        && !matches!(
+            content,
+            Content::Settings(_)
+                | Content::LookForward { .. }
+                | Content::HoldConditions { .. }
+                | Content::Reminders(_)
+                | Content::PutOff { .. }
+        )
 }
 
 /// The entries and whatever corrects, strikes or answers one of them, whatever strikes that, and so on.

@@ -4,16 +4,24 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::entry::{Chosen, Content, Entry, EntryId, Settings};
+use super::entry::{Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Settings, SignNoted};
 use super::resolve::resolve;
 use crate::moment::{Stamp, Uptime};
+use crate::practice::breathing::{Conditions, CueKinds};
 use crate::progression::{Fold, FoldError, OutcomeKind};
+use crate::reminders::{DoneSession, ReminderSettings};
+use crate::safety::HoldCondition;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 4;
+const VERSION: u16 = 5;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
+
+/// Sessions kept for the reminders: so many, of so long a time. Technical numbers: a plan's week, its
+/// longest rest and some room.
+const RECENT: usize = 400;
+const RECENT_MILLIS: i64 = 45 * 24 * 60 * 60 * 1000;
 
 /// The folded diary.
 #[derive(Debug, Serialize, Deserialize)]
@@ -31,6 +39,30 @@ pub struct State {
     last: Option<Last>,
     missing: u64,
     copy_made: Option<Stamp>,
+    cues: CueKinds,
+    /// What the questions about breath holds came to; `None`: not asked.
+    hold_answers: Option<Vec<HoldCondition>>,
+    /// What any sign ever noted tells of such a condition, closed ones too.
+    hold_told: Vec<HoldCondition>,
+    /// As JSON, because the snapshot's encoding cannot leave fields out as the stored form does.
+    reminders: Option<String>,
+    put_off: Option<Stamp>,
+    /// The sessions of the last weeks, for the reminders.
+    recent: Vec<DoneSession>,
+    /// After how many sessions "anything new?" was last answered with nothing new, and when.
+    nothing_new: Option<(u64, Stamp)>,
+    /// The programme and revision accepted last.
+    accepted: Option<(String, u32)>,
+    screened: Option<Screened>,
+}
+
+/// The full list of cautions as it was last answered to the end.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Screened {
+    /// When.
+    pub at: Stamp,
+    /// The programme and revision that were accepted then.
+    pub under: Option<(String, u32)>,
 }
 
 /// The suggestion last shown.
@@ -86,6 +118,15 @@ impl State {
             last: None,
             missing: 0,
             copy_made: None,
+            cues: CueKinds::default(),
+            hold_answers: None,
+            hold_told: Vec::new(),
+            reminders: None,
+            put_off: None,
+            recent: Vec::new(),
+            nothing_new: None,
+            accepted: None,
+            screened: None,
         }
     }
 
@@ -101,7 +142,7 @@ impl State {
         }
         for counted in resolve(entries) {
             if !counted.struck {
-                state.note(counted.first, counted.content);
+                state.note(counted.first, counted.happened, counted.content);
             }
         }
         state.count = entries.len() as u64;
@@ -121,7 +162,7 @@ impl State {
         self.rule.write(entry).map_err(|_| NeedsHistory)?;
         self.remember(entry);
         self.count += 1;
-        self.note(entry, &entry.what);
+        self.note(entry, entry.happened, &entry.what);
         Ok(())
     }
 
@@ -135,12 +176,35 @@ impl State {
     }
 
     /// `entry` is the first version; `content` what counts of it.
-    fn note(&mut self, entry: &Entry, content: &Content) {
+    fn note(&mut self, entry: &Entry, happened: Stamp, content: &Content) {
+        self.note_conditions(content.signs());
         match content {
-            Content::Session(_) => self.sessions += 1,
-            Content::Settings(Settings { language, numbers_open }) => {
+            Content::Session(session) => {
+                self.sessions += 1;
+                let practice = session.practice.clone();
+                self.remember_session(DoneSession { practice, happened });
+            }
+            Content::Settings(Settings { language, numbers_open, cues }) => {
                 self.language = language.as_ref().map(|tag| tag.as_str().to_owned());
                 self.numbers_open = *numbers_open;
+                self.cues = *cues;
+            }
+            Content::HoldConditions { reported } => self.hold_answers = Some(reported.clone()),
+            Content::Reminders(settings) => self.reminders = serde_json::to_string(settings).ok(),
+            Content::PutOff { until } => self.put_off = Some(*until),
+            Content::ProgrammeAccepted { programme, revision, .. } => {
+                self.accepted = Some((programme.as_str().to_owned(), revision.get()));
+            }
+            Content::ScreeningAnswered { asked, answer, .. }
+                if *answer != ScreeningAnswer::NotToday =>
+            {
+                if *answer == ScreeningAnswer::NothingNew {
+                    self.nothing_new = Some((self.sessions, entry.written));
+                }
+                if *asked == Asked::AnythingNew {
+                    return;
+                }
+                self.screened = Some(Screened { at: entry.written, under: self.accepted.clone() });
             }
             Content::LookForward { to } => self.look_forward = Some(to.as_str().to_owned()),
             Content::SuggestionShown { outcome, step, to } => {
@@ -164,6 +228,71 @@ impl State {
             Content::Clearing { .. } => self.missing = 0,
             _ => {}
         }
+    }
+
+    /// Keeps those of the last weeks, which is as far back as a weekly schedule and rest days reach.
+    fn remember_session(&mut self, done: DoneSession) {
+        self.recent.push(done);
+        let newest = self.recent.iter().map(|one| one.happened.millis()).max().unwrap_or_default();
+        self.recent.retain(|one| newest - one.happened.millis() <= RECENT_MILLIS);
+        if self.recent.len() > RECENT {
+            self.recent.remove(0);
+        }
+    }
+
+    fn note_conditions(&mut self, signs: &[SignNoted]) {
+        for told in signs.iter().filter_map(|noted| HoldCondition::told_by(noted.sign)) {
+            if !self.hold_told.contains(&told) {
+                self.hold_told.push(told);
+            }
+        }
+    }
+
+    /// How a change of breath is told without looking.
+    #[must_use]
+    pub fn cues(&self) -> CueKinds {
+        self.cues
+    }
+    /// What is known of the conditions with which breath holds are left out.
+    #[must_use]
+    pub fn conditions(&self) -> Conditions {
+        let known = match &self.hold_answers {
+            Some(reported) => Conditions::answered(reported.iter().copied()),
+            None => Conditions::not_asked(),
+        };
+        known.with(self.hold_told.iter().copied())
+    }
+    /// Whether the questions about breath holds were answered.
+    #[must_use]
+    pub fn holds_asked(&self) -> bool {
+        self.hold_answers.is_some()
+    }
+    /// What was set about reminders; `None`: nothing yet, and so they are off.
+    #[must_use]
+    pub fn reminders(&self) -> Option<ReminderSettings> {
+        self.reminders.as_deref().and_then(|text| serde_json::from_str(text).ok())
+    }
+    /// The sessions of the last weeks.
+    #[must_use]
+    pub fn recent(&self) -> &[DoneSession] {
+        &self.recent
+    }
+    /// Whether "anything new?" was answered with nothing new since the last session, on the day of `now`.
+    #[must_use]
+    pub fn nothing_new(&self, now: &Stamp) -> bool {
+        self.nothing_new
+            .as_ref()
+            .is_some_and(|(sessions, at)| *sessions == self.sessions && at.day() == now.day())
+    }
+    /// When a reminder that was put off comes again.
+    #[must_use]
+    pub fn put_off(&self) -> Option<Stamp> {
+        self.put_off
+    }
+    /// When the full list of cautions was last answered to the end, and under which plan.
+    #[must_use]
+    pub fn screened(&self) -> Option<&Screened> {
+        self.screened.as_ref()
     }
 
     /// The rule's facts.

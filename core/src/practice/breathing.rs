@@ -20,4 +20,4 @@ pub use course::{BreathNow, Breathing};
 pub use cues::{Cue, CueKind, CueKinds, Tells};
 pub use guide::{BreathingNote, belly_position, belly_position_source, notes};
 pub use pattern::{Conditions, Holds, Pattern, PatternError, Phase};
-pub use preset::{EVEN_MINUTES, Offered, Origin, Preset, Refused, even_source, offered};
+pub use preset::{EVEN_MINUTES, Offered, Origin, Preset, PresetId, Refused, even_source, offered};

@@ -322,6 +322,9 @@ fn kind(content: &Content) -> u8 {
         Content::Settings(_) => 17,
         Content::TimeConfirmed {} => 18,
         Content::Settled { .. } => 19,
+        Content::HoldConditions { .. } => 20,
+        Content::Reminders(_) => 21,
+        Content::PutOff { .. } => 22,
         // Never a root: a correction with such content fits nothing.
         Content::Correction { .. }
         | Content::Strike { .. }

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 use std::fmt;
 
-use chrono::{NaiveTime, Weekday};
+use chrono::{NaiveTime, Timelike, Weekday};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Serialize};
 
@@ -21,6 +21,12 @@ impl ClockTime {
     /// Refuses an hour above 23 and a minute above 59.
     pub fn new(hour: u32, minute: u32) -> Result<Self, ValueError> {
         NaiveTime::from_hms_opt(hour, minute, 0).map(Self).ok_or(NOT_A_TIME)
+    }
+
+    /// The time of day, to the minute.
+    #[must_use]
+    pub fn of(time: NaiveTime) -> Self {
+        Self(time.with_second(0).and_then(|time| time.with_nanosecond(0)).unwrap_or(time))
     }
 
     /// The time.
@@ -143,6 +149,20 @@ impl Weekdays {
         if bits == 0 { Err(NO_DAY) } else { Ok(Self(bits)) }
     }
 
+    /// The days, Monday first.
+    pub fn iter(self) -> impl Iterator<Item = Weekday> {
+        const WEEK: [Weekday; 7] = [
+            Weekday::Mon,
+            Weekday::Tue,
+            Weekday::Wed,
+            Weekday::Thu,
+            Weekday::Fri,
+            Weekday::Sat,
+            Weekday::Sun,
+        ];
+        WEEK.into_iter().filter(move |day| self.has(*day))
+    }
+
     /// Whether a day is among them.
     #[must_use]
     pub fn has(self, day: Weekday) -> bool {
@@ -207,6 +227,18 @@ impl QuietHours {
             )));
         }
         Ok(Self { from, to })
+    }
+
+    /// The first quiet minute.
+    #[must_use]
+    pub fn from(self) -> ClockTime {
+        self.from
+    }
+
+    /// The first minute that is no longer quiet.
+    #[must_use]
+    pub fn to(self) -> ClockTime {
+        self.to
     }
 
     /// Whether a time of day is quiet.

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::fmt;
 
 use chrono::{Datelike, Days, NaiveDate, NaiveDateTime, TimeDelta};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::local::{Zone, instant};
 use super::settings::{Reminder, ReminderSettings, SnoozeMinutes};
@@ -21,13 +21,15 @@ pub const MOST: usize = 50;
 const HORIZON_DAYS: usize = 400;
 
 /// A session that was practised.
-#[derive(Clone, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct DoneSession {
     /// Of which practice.
     pub practice: Practice,
     /// When it began.
     pub happened: Stamp,
 }
+
+crate::diary::entry::opaque!(DoneSession);
 
 /// What is silent because something is open.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -1,10 +1,13 @@
 //! Which questions are shown together, under headings that tell a stranger nothing.
 
+use serde::Serialize;
+
 use super::sign::Sign;
 use crate::message_id;
 
 /// Questions that are shown together. The names are neutral: a stranger learns nothing from them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum SignGroup {
     /// Numbness, strength, control.
     FeelingAndControl,

@@ -171,6 +171,12 @@ impl FullList {
         self.signs.insert(sign, answer);
     }
 
+    /// What was answered to a group as a whole.
+    #[must_use]
+    pub fn group(&self, group: SignGroup) -> Option<Answer> {
+        self.groups.get(&group).copied()
+    }
+
     /// What a question counts as so far; none while it has no answer.
     ///
     /// A question's own answer goes before that of its group.

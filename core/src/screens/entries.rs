@@ -135,6 +135,9 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
         Content::Settled { answer: Settled::RatherNotSay, .. } => {
             words.text("entries-settled-unsaid", &[])
         }
+        Content::HoldConditions { .. } => words.text("entries-hold-conditions", &[]),
+        Content::Reminders(_) => words.text("entries-reminders", &[]),
+        Content::PutOff { .. } => words.text("entries-put-off", &[]),
         Content::Settings(_) => words.text("entries-settings", &[]),
         Content::TimeConfirmed {} => words.text("entries-time-confirmed", &[]),
         Content::ClockMark { .. } => words.text("entries-clock", &[]),

@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
-use super::{Action, Does, Scene};
-use crate::diary::entry::{Content, EntryId};
+use super::{Action, Begin, Does, Scene};
+use crate::diary::entry::{Asked, Content, EntryId, ScreeningAnswer};
+use crate::message_id;
+use crate::safety::AnythingNew;
 
 /// Something was kept.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -46,14 +48,20 @@ impl KeptScreen {
             Content::ProgrammeAccepted { .. } => vec![words.text("kept-programme", &[])],
             Content::Clearing { .. } => vec![words.text("kept-spoke", &[])],
             Content::Question { .. } => vec![words.text("kept-question", &[])],
+            Content::ScreeningAnswered { answer: ScreeningAnswer::NotToday, .. } => {
+                vec![words.text(AnythingNew::not_today_id(), &[]), words.text("today-enough", &[])]
+            }
+            Content::ScreeningAnswered { answer: ScreeningAnswer::Something, .. } => Vec::new(),
+            Content::ScreeningAnswered { .. } | Content::HoldConditions { .. } => {
+                vec![words.text("kept-screening", &[])]
+            }
+            Content::Reminders(_) | Content::PutOff { .. } => {
+                vec![words.text("kept-reminders", &[])]
+            }
+            Content::Settings(_) => vec![words.text("kept-settings", &[])],
             _ => Vec::new(),
         };
-        let session = matches!(content, Content::Session(_));
-        let next = if session && scene.state.rule().step().is_some() {
-            Action::new(words.text("action-suggestion", &[]), Does::Suggestion)
-        } else {
-            Action::new(words.text("action-today", &[]), Does::Today)
-        };
+        let next = next(scene, content);
         Self {
             title: words.text("kept-title", &[]),
             entry,
@@ -65,4 +73,41 @@ impl KeptScreen {
             ],
         }
     }
+}
+
+/// What follows: after a session what the plan says, after a plan whether its step is hers, then the
+/// questions about health where they are due.
+fn next(scene: &Scene<'_>, content: &Content) -> Action {
+    let on_step = scene.state.rule().step().is_some();
+    let due = super::health::due(scene).is_some();
+    let (label, does) = match content {
+        Content::Session(_) if on_step => (message_id!("action-suggestion"), Does::Suggestion),
+        Content::ProgrammeAccepted { .. } if on_step => {
+            (message_id!("action-go-on"), Does::StepCheck)
+        }
+        Content::ProgrammeAccepted { .. }
+        | Content::StepConfirmed { .. }
+        | Content::StepChange { .. }
+            if due =>
+        {
+            (message_id!("action-screening"), Does::Screening)
+        }
+        Content::ScreeningAnswered {
+            asked: Asked::AnythingNew,
+            answer: ScreeningAnswer::NothingNew,
+            ..
+        } if on_step => (message_id!("action-begin-step"), Does::Begin(Begin::Step)),
+        Content::ScreeningAnswered {
+            asked: Asked::AnythingNew,
+            answer: ScreeningAnswer::Something,
+            ..
+        } => (message_id!("action-signs"), Does::Signs),
+        Content::ScreeningAnswered { answer: ScreeningAnswer::NotToday, .. }
+        | Content::HoldConditions { .. } => (message_id!("action-breathing"), Does::Breathing),
+        Content::Reminders(_) | Content::PutOff { .. } => {
+            (message_id!("action-reminders"), Does::Reminders)
+        }
+        _ => (message_id!("action-today"), Does::Today),
+    };
+    Action::new(scene.words.text(label, &[]), does)
 }

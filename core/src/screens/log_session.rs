@@ -104,7 +104,6 @@ pub struct RatingQuestion {
 impl LogSessionScreen {
     pub(crate) fn new(scene: &Scene<'_>, id: EntryId) -> Self {
         let words = scene.words;
-        let asked = asked(scene);
         Self {
             id,
             title: words.text("log-title", &[]),
@@ -118,7 +117,7 @@ impl LogSessionScreen {
             minutes_label: words.text("log-minutes", &[]),
             ended_label: words.text("log-ended", &[]),
             ended: endings(scene),
-            ratings: asked.into_iter().map(|kind| rating(scene, kind)).collect(),
+            ratings: ratings(scene),
             signs_label: words.text(AnythingNew::question_id(), &[]),
             note_label: words.text("log-note", &[]),
             note_caution: words.text("log-note-caution", &[]),
@@ -145,6 +144,11 @@ fn asked(scene: &Scene<'_>) -> Vec<RatingKind> {
         .collect()
 }
 
+/// The questions for the ratings asked, in order.
+pub(super) fn ratings(scene: &Scene<'_>) -> Vec<RatingQuestion> {
+    asked(scene).into_iter().map(|kind| rating(scene, kind)).collect()
+}
+
 fn rating(scene: &Scene<'_>, kind: RatingKind) -> RatingQuestion {
     let words = scene.words;
     let question = match kind {
@@ -162,7 +166,7 @@ fn rating(scene: &Scene<'_>, kind: RatingKind) -> RatingQuestion {
     }
 }
 
-fn practices(scene: &Scene<'_>) -> Vec<PracticeChoice> {
+pub(super) fn practices(scene: &Scene<'_>) -> Vec<PracticeChoice> {
     let words = scene.words;
     let Some(plan) = scene.state.rule().programme() else {
         return [Practice::Breathing, Practice::BellyBreathing, Practice::Meditation]
@@ -212,7 +216,7 @@ fn positions(scene: &Scene<'_>) -> Vec<PositionChoice> {
         .into()
 }
 
-fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
+pub(super) fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
     let words = scene.words;
     let reason = |reason| match reason {
         Reason::Discomfort => words.text("log-reason-discomfort", &[]),

@@ -6,17 +6,21 @@
 //! rule says, and to [`crate::words`] the words themselves. Two things hold for every screen: the next
 //! thing to do stands in `next`, and nothing shows a streak, a missed day or a percentage.
 
+mod accept;
 mod cannot_open;
 mod entries;
 mod erase;
+mod health;
 mod keeping;
 mod kept;
 mod ladder;
 mod log_session;
 mod plain;
 mod plan;
+mod practice;
 mod reading;
 mod reasons;
+mod reminders;
 mod replay;
 mod restore;
 mod signs;
@@ -26,9 +30,13 @@ mod suggestion;
 mod summary;
 mod today;
 
+pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub use cannot_open::CannotOpenScreen;
 pub use entries::{EntriesScreen, EntryLine};
 pub use erase::EraseScreen;
+pub use health::{
+    AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
+};
 pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
@@ -37,8 +45,17 @@ pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
 };
 pub use plan::PlanScreen;
+pub use practice::{
+    AnythingNewScreen, Begin, BreathingScreen, Button, CueChoice, FoundScreen, Length, NewChoice,
+    Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RateScreen, RunningScreen,
+    SmallerChoice, StoppedScreen,
+};
 pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
 pub use reasons::{Reason, ReasonGroup};
+pub use reminders::{
+    CalendarOffer, DayChoice, ReminderForm, ReminderLine, ReminderPractice, RemindersScreen,
+    WordsChoice,
+};
 pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use restore::RestoreScreen;
 pub(crate) use restore::Restoring;
@@ -56,6 +73,7 @@ use crate::diary::entry::{Chosen, EntryId};
 use crate::diary::state::State;
 use crate::moment::Stamp;
 use crate::progression::Assessment;
+use crate::safety::Tier;
 use crate::words::Words;
 
 /// Everything a screen is made from.
@@ -71,6 +89,24 @@ pub struct Scene<'a> {
     pub now: Stamp,
     /// Whether earlier entries are known to be missing, or the diary can only be read.
     pub store: StoreNote,
+    /// Whether a practice is under way or waits to be written down.
+    pub practice_waits: bool,
+}
+
+impl Scene<'_> {
+    /// In an emergency nothing continues.
+    pub(crate) fn nothing_continues(&self) -> bool {
+        self.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
+    }
+
+    /// "Today, breathing is enough", or that nothing is to be done now but call.
+    fn enough(&self) -> String {
+        if self.nothing_continues() {
+            self.words.text("today-nothing-now", &[])
+        } else {
+            self.words.text("today-enough", &[])
+        }
+    }
 }
 
 /// What the person must know about the diary's files.
@@ -114,6 +150,30 @@ pub enum Screen {
     Keeping(KeepingScreen),
     /// What erasing comes to.
     Erase(EraseScreen),
+    /// What can be practised.
+    Practices(PracticesScreen),
+    /// The one question before trainers.
+    AnythingNew(AnythingNewScreen),
+    /// The patterns to breathe to.
+    Breathing(BreathingScreen),
+    /// A practice with its clock.
+    Running(RunningScreen),
+    /// A practice found again.
+    Found(FoundScreen),
+    /// After a stop.
+    Stopped(StoppedScreen),
+    /// How it was.
+    Rate(RateScreen),
+    /// The whole list of cautions.
+    Screening(ScreeningScreen),
+    /// The questions about breath holds.
+    HoldQuestions(HoldQuestionsScreen),
+    /// A plan to be accepted.
+    Accept(AcceptScreen),
+    /// "Is this what you use now?"
+    StepCheck(StepCheckScreen),
+    /// Reminders.
+    Reminders(RemindersScreen),
 }
 
 /// Something to press: its words, and what it asks for.
@@ -202,6 +262,28 @@ pub enum Does {
     },
     /// Erase everything for good.
     EraseAll,
+    /// Show what can be practised.
+    Practices,
+    /// Show the patterns to breathe to.
+    Breathing,
+    /// Begin a practice with its clock.
+    Begin(Begin),
+    /// Show the practice under way.
+    Practice,
+    /// Write down how the practice was that ended.
+    Rate,
+    /// Write down a session of the present step that went as planned.
+    LogAsPlanned,
+    /// Show the whole list of cautions.
+    Screening,
+    /// Show the questions about breath holds.
+    HoldQuestions,
+    /// Show "is this what you use now?"
+    StepCheck,
+    /// Show reminders.
+    Reminders,
+    /// Make a calendar file of the reminders.
+    CalendarFile,
 }
 
 impl Action {

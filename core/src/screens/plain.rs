@@ -2,8 +2,9 @@
 
 use chrono::{Datelike, NaiveDate, Timelike};
 
+use super::Scene;
 use crate::moment::Stamp;
-use crate::programme::plan::{Part, Step};
+use crate::programme::plan::{Part, Schedule, Step};
 use crate::programme::values::{Position, Practice, RatingKind, Size};
 use crate::words::{Value, Words};
 
@@ -64,6 +65,31 @@ pub(super) fn step(words: &Words, step: &Step) -> String {
     } else {
         let used = used.join(&words.text("common-then", &[])).into();
         words.text("common-step-used", &[("used", used), ("position", position)])
+    }
+}
+
+/// "Trainer 2, 22 mm", with the plan's label; a size the plan does not have is said alone.
+pub(super) fn trainer(scene: &Scene<'_>, used: Size) -> String {
+    let plan = scene.state.rule().programme();
+    let steps = plan.map(|plan| plan.steps.as_slice()).unwrap_or_default();
+    let mut trainers = steps.iter().flat_map(|step| &step.parts).filter_map(|p| p.trainer.as_ref());
+    let mm = size(scene.words, used);
+    match trainers.find(|trainer| trainer.widest_diameter_tenths_mm == used) {
+        Some(trainer) => {
+            let values = [("label", trainer.label.as_str().into()), ("size", mm.into())];
+            scene.words.text("common-trainer", &values)
+        }
+        None => mm,
+    }
+}
+
+/// "3 to 5 times a week".
+pub(super) fn schedule(words: &Words, schedule: &Schedule) -> String {
+    let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
+    if least == most {
+        words.text("today-weekly", &[("times", whole(least))])
+    } else {
+        words.text("today-weekly-span", &[("least", whole(least)), ("most", whole(most))])
     }
 }
 

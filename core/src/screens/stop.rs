@@ -58,7 +58,7 @@ impl StopScreen {
 }
 
 /// Whom the plan says to call.
-fn contacts_of(plan: &Programme) -> Contacts {
+pub(super) fn contacts_of(plan: &Programme) -> Contacts {
     let owned = |text: &str| text.to_owned();
     Contacts {
         clinician: owned(plan.clinician.name.as_str()),

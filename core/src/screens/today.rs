@@ -6,12 +6,12 @@
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
-use super::{Action, Does, Scene, plain};
+use super::{Action, Begin, Does, Scene, plain};
 use crate::message_id;
 use crate::programme::plan::{PracticePlan, Programme, Step};
 use crate::programme::values::Practice;
 use crate::progression::{Basis, OutcomeKind};
-use crate::safety::{BreathCaution, CareNote, Tier};
+use crate::safety::{BreathCaution, CareNote};
 
 /// What today asks.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -62,6 +62,8 @@ pub struct StepCard {
     pub schedule: String,
     /// What was done today and this week.
     pub done: Vec<String>,
+    /// Nothing more of it is asked today: the most for a day was done, or it is a day of rest.
+    pub enough: bool,
     /// Sizes and counts stay folded until opened.
     pub folded: bool,
 }
@@ -90,10 +92,10 @@ impl TodayScreen {
         Self {
             title: scene.words.text("today-title", &[]),
             date: plain::date(scene.words, scene.now.day()),
-            next: today.next(&notices),
+            next: today.next(&notices, step.as_ref()),
             notices,
             practices: today.practices(),
-            enough: today.enough(),
+            enough: scene.enough(),
             look_forward: scene
                 .state
                 .look_forward()
@@ -146,6 +148,12 @@ impl Today<'_> {
                 act(message_id!("action-stop-and-call"), Does::StopAndCall),
             );
         }
+        if self.scene.practice_waits {
+            note(
+                words.text("today-practice-waits", &[]),
+                act(message_id!("action-go-to-practice"), Does::Practice),
+            );
+        }
         if self.scene.assessment.clock.is_some() {
             let when = plain::when(words, self.scene.now, self.scene.now).into();
             let date = plain::date(words, self.scene.now.day()).into();
@@ -162,6 +170,10 @@ impl Today<'_> {
                 words.text("today-confirm-step", &[("step", what)]),
                 act(message_id!("action-confirm-step"), Does::ConfirmStep),
             );
+        }
+        if let (Some(why), false) = (super::health::due(self.scene), paused) {
+            let action = act(message_id!("action-screening"), Does::Screening);
+            note(words.text(why.word_id(), &[]), action);
         }
         if self.programme.is_some_and(|plan| self.scene.now.day() > plan.review_by) {
             note(words.text("today-review", &[]), None);
@@ -192,6 +204,8 @@ impl Today<'_> {
         } else if self.resting(step) {
             done.push(words.text("today-rest-day", &[]));
         }
+        let most = times >= usize::from(schedule.daily_most.get());
+        let enough = most || (times == 0 && self.resting(step));
         let days = self.days_this_week(&step.practice);
         if days > 0 {
             done.push(words.text("today-days-this-week", &[("days", plain::whole(days))]));
@@ -201,8 +215,9 @@ impl Today<'_> {
             parts: step.parts.iter().map(|part| plain::part(words, part)).collect(),
             position: plain::position(words, step.position),
             instruction: step.instruction.as_str().to_owned(),
-            schedule: self.schedule(schedule),
+            schedule: plain::schedule(words, schedule),
             done,
+            enough,
             folded: plan.manner.numbers_folded && !self.scene.state.numbers_open(),
         })
     }
@@ -232,18 +247,8 @@ impl Today<'_> {
         days.iter().fold(0, |count, _| count + 1)
     }
 
-    fn schedule(&self, schedule: &crate::programme::plan::Schedule) -> String {
-        let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
-        if least == most {
-            self.scene.words.text("today-weekly", &[("times", plain::whole(least))])
-        } else {
-            let values = [("least", plain::whole(least)), ("most", plain::whole(most))];
-            self.scene.words.text("today-weekly-span", &values)
-        }
-    }
-
     fn practices(&self) -> Vec<PracticeCard> {
-        let plans = self.programme.filter(|_| !self.emergency());
+        let plans = self.programme.filter(|_| !self.scene.nothing_continues());
         let plans = plans.map(|plan| plan.practices.as_slice()).unwrap_or_default();
         plans.iter().map(|plan| self.practice_card(plan)).collect()
     }
@@ -262,21 +267,8 @@ impl Today<'_> {
             name: plan.name.as_str().to_owned(),
             minutes: plain::minutes(words, plan.minutes.least.get(), plan.minutes.most.get()),
             instruction: plan.instruction.as_str().to_owned(),
-            schedule: self.schedule(&plan.schedule),
+            schedule: plain::schedule(words, &plan.schedule),
             done,
-        }
-    }
-
-    /// In an emergency nothing continues.
-    fn emergency(&self) -> bool {
-        self.scene.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
-    }
-
-    fn enough(&self) -> String {
-        if self.emergency() {
-            self.say(message_id!("today-nothing-now"))
-        } else {
-            self.say(message_id!("today-enough"))
         }
     }
 
@@ -294,22 +286,32 @@ impl Today<'_> {
         cautions
     }
 
-    /// What a notice asks comes first, then the practice itself.
-    fn next(&self, notices: &[Notice]) -> Action {
+    /// What a notice asks comes first, then the practice itself; where nothing more is asked of the day,
+    /// breathing.
+    fn next(&self, notices: &[Notice], step: Option<&StepCard>) -> Action {
         let asked = notices.iter().find_map(|notice| notice.action.clone());
-        let log = if self.programme.is_some() {
-            message_id!("action-log")
+        let open = step.is_some_and(|step| !step.enough);
+        let off = self.scene.state.rule().is_off(self.scene.now.day());
+        let own = if open && !off {
+            let begin = Does::Begin(Begin::Step);
+            Action::new(self.say(message_id!("action-begin-step")), begin)
         } else {
-            message_id!("action-log-breathing")
+            Action::new(self.say(message_id!("action-breathing")), Does::Breathing)
         };
-        asked.unwrap_or_else(|| Action::new(self.say(log), Does::LogSession))
+        asked.unwrap_or(own)
     }
 
     fn actions(&self, paused: bool) -> Vec<Action> {
-        let mut actions = vec![
-            Action::new(self.say(message_id!("action-signs")), Does::Signs),
-            Action::new(self.say(message_id!("action-log")), Does::LogSession),
-        ];
+        let mut actions = vec![Action::new(self.say(message_id!("action-signs")), Does::Signs)];
+        if !self.scene.nothing_continues() {
+            actions.push(Action::new(self.say(message_id!("action-breathing")), Does::Breathing));
+            actions.push(Action::new(self.say(message_id!("action-practices")), Does::Practices));
+        }
+        if !paused && self.current().is_some() {
+            let planned = Does::LogAsPlanned;
+            actions.push(Action::new(self.say(message_id!("action-log-as-planned")), planned));
+        }
+        actions.push(Action::new(self.say(message_id!("action-log")), Does::LogSession));
         if paused {
             actions.push(Action::new(self.say(message_id!("action-spoke")), Does::Spoke));
         } else if self.current().is_some() {
@@ -320,6 +322,7 @@ impl Today<'_> {
         if self.programme.is_some() {
             actions.push(Action::new(self.say(message_id!("action-plan")), Does::Plan));
         }
+        actions.push(Action::new(self.say(message_id!("action-reminders")), Does::Reminders));
         actions.push(Action::new(self.say(message_id!("action-keeping")), Does::Keeping));
         actions
     }

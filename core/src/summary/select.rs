@@ -167,7 +167,11 @@ fn bared(content: &Content, counts: &HashSet<*const Content>, selection: &Select
             let content = Box::new(bared(content, counts, selection));
             return Content::Correction { of: *of, content };
         }
-        Content::LookForward { .. } | Content::Settings(_) => {
+        Content::LookForward { .. }
+        | Content::HoldConditions { .. }
+        | Content::Reminders(_)
+        | Content::PutOff { .. }
+        | Content::Settings(_) => {
             return Content::Settings(Settings::default());
         }
         other => other.clone(),

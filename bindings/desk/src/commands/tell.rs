@@ -32,7 +32,7 @@ pub(crate) fn tell(what: Tell) -> Result<(), Failure> {
         Tell::TimeRight { diary } => (diary, Told::TimeConfirmed),
         Tell::Settings { diary, language, numbers_open } => {
             let numbers_open = matches!(numbers_open, YesNo::Yes);
-            (diary, Told::Settings(Settings { language, numbers_open }))
+            (diary, Told::Settings(Settings { language, numbers_open, ..Settings::default() }))
         }
     };
     kept(&diary, told)

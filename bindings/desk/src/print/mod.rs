@@ -5,6 +5,7 @@ mod forms;
 mod keeping;
 mod lists;
 mod page;
+mod practice;
 mod press;
 mod reading;
 mod replay;
@@ -62,6 +63,18 @@ pub(crate) fn screen(json: bool, record: &Screen) -> Result<(), Failure> {
         Screen::Kept(screen) => lists::kept(page, screen),
         Screen::Keeping(screen) => keeping::keeping(page, screen),
         Screen::Erase(screen) => keeping::erase(page, screen),
+        Screen::Practices(screen) => practice::practices(page, screen),
+        Screen::AnythingNew(screen) => practice::anything_new(page, screen),
+        Screen::Breathing(screen) => practice::breathing(page, screen),
+        Screen::Running(screen) => practice::running(page, screen),
+        Screen::Found(screen) => practice::found(page, screen),
+        Screen::Stopped(screen) => practice::stopped(page, screen),
+        Screen::Rate(screen) => practice::rate(page, screen),
+        Screen::Screening(screen) => practice::screening(page, screen),
+        Screen::HoldQuestions(screen) => practice::hold_questions(page, screen),
+        Screen::Accept(screen) => practice::accept(page, screen),
+        Screen::StepCheck(screen) => practice::step_check(page, screen),
+        Screen::Reminders(screen) => practice::reminders(page, screen),
     })
 }
 

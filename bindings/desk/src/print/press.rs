@@ -54,6 +54,18 @@ pub(super) fn command(does: &Does) -> String {
         Does::EraseEntry { of } => format!("frond erase --entry {}", short(*of)),
         Does::EraseDays { from, to } => format!("frond erase --from {from} --to {to}"),
         Does::EraseAll => "frond erase --everything".to_owned(),
+        Does::StepCheck => "frond step".to_owned(),
+        Does::Screening => "frond tell cautions".to_owned(),
+        Does::LogAsPlanned => "frond log".to_owned(),
+        // These need a page with a clock.
+        Does::Practices
+        | Does::Breathing
+        | Does::Begin(_)
+        | Does::Practice
+        | Does::Rate
+        | Does::HoldQuestions
+        | Does::Reminders
+        | Does::CalendarFile => "frond try".to_owned(),
     }
 }
 

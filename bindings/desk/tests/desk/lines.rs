@@ -29,6 +29,9 @@ fn kind(content: &Content) -> &'static str {
         Content::GoalRated { .. } => "goal_rated",
         Content::Question { .. } => "question",
         Content::Settled { .. } => "settled",
+        Content::HoldConditions { .. } => "hold_conditions",
+        Content::Reminders(_) => "reminders",
+        Content::PutOff { .. } => "put_off",
         Content::Settings(_) => "settings",
         Content::TimeConfirmed {} => "time_confirmed",
         Content::ClockMark { .. } => "clock_mark",
@@ -39,7 +42,7 @@ fn kind(content: &Content) -> &'static str {
     }
 }
 
-const KINDS: usize = 26;
+const KINDS: usize = 29;
 
 #[test]
 fn every_kind_is_described_with_an_example_that_reads() {

@@ -9,7 +9,10 @@ use serde::{Deserialize, Serialize};
 use super::id::{EntryId, SignKey, SignNoted};
 use super::session::Session;
 use crate::moment::Stamp;
+use crate::practice::breathing::CueKinds;
 use crate::programme::values::{Count, Line, Passage, ProgrammeId, Rating, Revision, StepId};
+use crate::reminders::ReminderSettings;
+use crate::safety::HoldCondition;
 
 /// What an entry tells.
 #[derive(Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -144,6 +147,19 @@ pub enum Content {
         of: EntryId,
         /// The answer.
         answer: Settled,
+    },
+    /// The questions about breath holds were all answered. The newest counts.
+    HoldConditions {
+        /// Answered "yes" or "not sure".
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        reported: Vec<HoldCondition>,
+    },
+    /// Everything set about reminders. The newest counts.
+    Reminders(ReminderSettings),
+    /// A reminder was put off. The newest counts.
+    PutOff {
+        /// When it comes again.
+        until: Stamp,
     },
     /// How the app behaves.
     Settings(Settings),
@@ -330,6 +346,9 @@ pub struct Settings {
     /// Show sizes and counts on Today even where the programme folds them.
     #[serde(default)]
     pub numbers_open: bool,
+    /// How a change of breath is told without looking; nothing unless chosen.
+    #[serde(default, skip_serializing_if = "CueKinds::is_none")]
+    pub cues: CueKinds,
 }
 
 /// What was noticed about the clock (T3).

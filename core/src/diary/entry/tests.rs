@@ -1,11 +1,13 @@
 //! The stored form of every kind of entry, held still: a diary kept today opens forever.
 
 use super::*;
+use crate::practice::breathing::CueKinds;
 use crate::programme::values::{
     Count, Line, Passage, Position, Practice, Rating, Revision, Size, StepId, Token,
 };
 use crate::progression::OutcomeKind;
-use crate::safety::{Sign, Tier};
+use crate::reminders::ReminderSettings;
+use crate::safety::{HoldCondition, Sign, Tier};
 
 fn line(text: &str) -> Line {
     Line::new(text).unwrap()
@@ -81,7 +83,14 @@ fn every_kind() -> Vec<Content> {
         Content::FunctionRated { activity: line("cycling"), able: Rating::new(6).unwrap() },
         Content::GoalRated { goal: line("sleep"), reached: Goal::try_from(-1).unwrap() },
         Content::Question { text: passage("may I swim?") },
-        Content::Settings(Settings { language: Some(line("en")), numbers_open: true }),
+        Content::Settings(Settings {
+            language: Some(line("en")),
+            numbers_open: true,
+            cues: CueKinds { tone: true, ..CueKinds::default() },
+        }),
+        Content::HoldConditions { reported: vec![HoldCondition::HeartTrouble] },
+        Content::Reminders(ReminderSettings::off(id)),
+        Content::PutOff { until: stamp },
         Content::Settled { of: id, answer: Settled::NotYet },
         Content::TimeConfirmed {},
         Content::ClockMark { change: ClockChange::LongAway },

@@ -41,6 +41,12 @@ impl Breathing {
         Self { pattern, breaths: asked.div_ceil(pattern.breath_millis().max(1)) }
     }
 
+    /// The whole breaths of a practice whose length is known already.
+    #[must_use]
+    pub fn of_millis(pattern: Pattern, whole_millis: u64) -> Self {
+        Self { pattern, breaths: whole_millis / pattern.breath_millis().max(1) }
+    }
+
     /// The pattern.
     #[must_use]
     pub fn pattern(&self) -> Pattern {

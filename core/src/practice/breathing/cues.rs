@@ -1,6 +1,7 @@
 //! When something sounds, buzzes or is said during a breathing practice (B9). One schedule for all
 //! surfaces; how a tone sounds is theirs.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::course::Breathing;
@@ -20,7 +21,7 @@ pub enum CueKind {
 }
 
 /// Which kinds of cue a person wants. By default none: a phone that sounds or buzzes can be heard.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct CueKinds {
     /// Tones.
@@ -32,6 +33,13 @@ pub struct CueKinds {
 }
 
 impl CueKinds {
+    /// Whether none is wanted.
+    #[must_use]
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "the signature serde asks for")]
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+
     /// The kinds wanted.
     pub fn wanted(self) -> impl Iterator<Item = CueKind> {
         [

@@ -71,6 +71,13 @@ impl Conditions {
         self
     }
 
+    /// The same, with conditions known otherwise.
+    #[must_use]
+    pub fn with(mut self, known: impl IntoIterator<Item = HoldCondition>) -> Self {
+        self.reported.extend(known);
+        self
+    }
+
     /// Whether a hold that the plan sets may be kept.
     #[must_use]
     pub fn allow_holds(&self) -> bool {

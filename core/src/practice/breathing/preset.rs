@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use serde::Serialize;
+
 use super::pattern::{Conditions, Holds, Pattern, PatternError};
 use crate::programme::plan::{MinutesSpan, Programme};
 use crate::programme::values::{Line, Practice};
@@ -37,9 +39,21 @@ impl fmt::Debug for Origin {
     }
 }
 
+/// Which pattern: what a choice is kept as, because a pattern itself never is (B5).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PresetId {
+    /// That of the plan's practice with this number, counted from 0.
+    Plan(u8),
+    /// The plain even breath.
+    Even,
+}
+
 /// A pattern to choose.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Preset {
+    /// Which it is.
+    pub id: PresetId,
     /// Where it comes from.
     pub origin: Origin,
     /// The pattern.
@@ -97,7 +111,8 @@ pub struct Offered {
 #[must_use]
 pub fn offered(programme: Option<&Programme>, conditions: &Conditions) -> Offered {
     let mut found = Offered { presets: Vec::new(), refused: Vec::new() };
-    for plan in programme.map(|plan| plan.practices.as_slice()).unwrap_or_default() {
+    let plans = programme.map(|plan| plan.practices.as_slice()).unwrap_or_default();
+    for (number, plan) in (0u8..).zip(plans) {
         let Some(breath) = plan.breath else { continue };
         match Pattern::prescribed(&breath, conditions) {
             Ok((pattern, holds)) => {
@@ -107,12 +122,12 @@ pub fn offered(programme: Option<&Programme>, conditions: &Conditions) -> Offere
                     minutes: plan.minutes,
                     holds,
                 };
-                found.presets.push(Preset { origin, pattern });
+                found.presets.push(Preset { id: PresetId::Plan(number), origin, pattern });
             }
             Err(why) => found.refused.push(Refused { name: plan.name.clone(), why }),
         }
     }
-    found.presets.push(Preset { origin: Origin::Even, pattern: Pattern::EVEN });
+    found.presets.push(Preset { id: PresetId::Even, origin: Origin::Even, pattern: Pattern::EVEN });
     found
 }
 

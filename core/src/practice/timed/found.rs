@@ -9,6 +9,7 @@ use super::record::{Running, RunningError, Stage};
 use super::result::Done;
 use super::timer::Timer;
 use super::{SEEN_EVERY_MILLIS, Tick};
+use crate::diary::entry::EntryId;
 use crate::message_id;
 use crate::moment::Stamp;
 
@@ -85,6 +86,12 @@ impl Found {
         Running::read(bytes).map(|running| Self { running })
     }
 
+    /// The id under which its session would be written.
+    #[must_use]
+    pub fn id(&self) -> EntryId {
+        self.running.id
+    }
+
     /// What is certain at `tick`, and what can be chosen.
     #[must_use]
     pub fn offer(&self, tick: &Tick) -> Offer {
@@ -108,6 +115,12 @@ impl Found {
     /// Ends it with the time that is certain: finished if the last part took its least, else stopped.
     #[must_use]
     pub fn finish(self, tick: &Tick) -> Option<Done> {
+        self.ended(tick).done()
+    }
+
+    /// The same, as a timer that has ended, to be kept until its session is written down.
+    #[must_use]
+    pub fn ended(self, tick: &Tick) -> Timer {
         let mut running = certain(self.running, tick);
         if let Stage::Ready { part } | Stage::Running { part } | Stage::Paused { part } =
             running.stage
@@ -118,7 +131,9 @@ impl Found {
                 running.stage = Stage::Stopped;
             }
         }
-        Done::of(&running)
+        running.seen_uptime = tick.uptime;
+        running.seen = tick.now;
+        Timer { running }
     }
 
     /// Leaves it out. Nothing of it is kept; the stored record is to be removed.

@@ -2,13 +2,16 @@
 
 use std::fmt;
 
+use serde::Serialize;
+
 use super::record::{Running, Stage};
 use crate::diary::entry::{Ended, EntryId, Reason, UsedPart};
 use crate::moment::Stamp;
 use crate::programme::values::{Position, Practice};
 
 /// How it ended; the reason of a stop is asked afterwards, and may be left unsaid.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum How {
     /// As planned.
     Finished,

@@ -5,14 +5,15 @@ use std::fmt;
 use serde::Serialize;
 
 use super::Tick;
-use super::planned::Planned;
+use super::planned::{Planned, PlannedPart};
 use super::record::{Running, RunningError, Stage};
 use super::result::Done;
 use crate::diary::entry::EntryId;
-use crate::programme::values::Size;
+use crate::programme::values::{Position, Practice, Size};
 
 /// Something that happens to a practice. One that does not fit changes nothing but the clock (W3).
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Event {
     /// Begin a part, by its number from 0. Naming it keeps a second tap from beginning the one after.
     Begin {
@@ -187,6 +188,30 @@ impl Timer {
     #[must_use]
     pub fn size(&self) -> Option<Size> {
         self.running.parts.get(self.running.part()).and_then(|part| part.size())
+    }
+
+    /// The id under which the session is to be written.
+    #[must_use]
+    pub fn id(&self) -> EntryId {
+        self.running.id
+    }
+
+    /// Kind of practice.
+    #[must_use]
+    pub fn practice(&self) -> &Practice {
+        &self.running.practice
+    }
+
+    /// The parts as planned, in order; those of a smaller trainer as changed on the way.
+    #[must_use]
+    pub fn parts(&self) -> &[PlannedPart] {
+        &self.running.parts
+    }
+
+    /// Position as planned.
+    #[must_use]
+    pub fn position(&self) -> Position {
+        self.running.position
     }
 
     /// What to keep now, so that the practice outlives this process. To be replaced as a whole after

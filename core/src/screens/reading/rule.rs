@@ -17,6 +17,7 @@ pub(super) fn rule(gathered: &Gathered<'_>) -> Result<ReadingPart, FoldError> {
         assessment: &assessment,
         now: present.at,
         store: StoreNote::default(),
+        practice_waits: false,
     };
     let mut outcome = Point::plain(said(gathered, &assessment.outcome));
     if present.outcome == OutcomeKind::Hold {

@@ -20,6 +20,7 @@ const FILES: &[(&str, &str)] = &[
     ("session.ftl", include_str!("session.ftl")),
     ("practice.ftl", include_str!("practice.ftl")),
     ("reminders.ftl", include_str!("reminders.ftl")),
+    ("accept.ftl", include_str!("accept.ftl")),
     ("leaving.ftl", include_str!("leaving.ftl")),
     ("ladder.ftl", include_str!("ladder.ftl")),
     ("replay.ftl", include_str!("replay.ftl")),

@@ -20,6 +20,35 @@ belly-hands = Put one hand just below your ribs, and the other on your chest.
 belly-breathe = Let the lower hand rise a little as the air comes in, and sink as it goes out. The hand on your chest stays fairly still.
 belly-otherwise = If lying on your back does not feel good, choose another way to lie or sit. What your clinician told you comes first.
 
+breathing-title = Breathing
+breathing-refused = { $name }: { $why }
+breathing-rhythm-in = { $seconds ->
+        [one] in { $seconds } second
+       *[other] in { $seconds } seconds
+    }
+breathing-rhythm-out = { $seconds ->
+        [one] out { $seconds } second
+       *[other] out { $seconds } seconds
+    }
+breathing-rhythm-hold = { $seconds ->
+        [one] hold softly { $seconds } second
+       *[other] hold softly { $seconds } seconds
+    }
+breathing-cues = Tell a change of breath without looking
+breathing-cue-tone = A soft tone
+breathing-cue-vibration = A short buzz
+breathing-cue-word = A spoken word
+belly-title = How to lie for belly breathing
+
+hold-questions-title = Holding your breath
+hold-questions-why = Your plan has moments of holding your breath. They are left out until these questions are answered, and stay out if one of the answers is yes or not sure.
+
+## What to practise.
+
+practices-title = What would you like to do?
+practices-empty = There is nothing else to do with a clock now.
+anything-new-not-sure = Not sure? Choose “Something”. That is fine.
+
 ## Practising with a clock.
 
 timed-ready = Begin when you are ready.
@@ -49,6 +78,26 @@ found-discard = Leave it out
 running-unreadable = Your practice was interrupted, and what was noted of it cannot be read. Nothing else is harmed. You can write it down yourself.
 running-update = This practice was begun in a newer Frond. Update Frond to go on with it. Nothing was changed.
 running-not-kept = This could not be noted. Your practice goes on; write it down yourself when you have ended.
+
+found-put-away = Put it away
+
+running-part = Part { $number } of { $parts }
+running-clock = { $minutes ->
+        [0] { "" }
+        [one] { $minutes } minute{ " " }
+       *[other] { $minutes } minutes{ " " }
+    }{ $seconds ->
+        [one] { $seconds } second
+       *[other] { $seconds } seconds
+    }
+
+## How it was.
+
+rate-title = How was it?
+rate-why = Why did you stop? You can leave this out.
+rate-really-used = If you used something else, or for another time, choose “Something was different”.
+rate-keep = Keep
+rate-keep-and-tell = Keep, and tell that something is not right
 
 ## After a stop.
 

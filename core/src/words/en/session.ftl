@@ -42,3 +42,11 @@ spoke-when = When?
 spoke-sign = { $sign }, noted { $when }
 spoke-pause = The trainers are paused. Did the person you spoke with say that you may go on?
 spoke-note = Only the person you spoke with decides whether you may go on. Frond does not.
+
+# The whole list of questions about health.
+
+screening-title = A few questions about your health
+screening-left = { $count ->
+        [one] One question has no answer yet. “Not sure” is an answer.
+       *[other] { $count } questions have no answer yet. “Not sure” is an answer.
+    }

@@ -7,6 +7,7 @@ today-missing = { $count ->
        *[other] { $count } earlier entries may be missing. Tell your clinician at the next talk; until then your plan stays on this step.
     }
 today-paused = Trainers are paused until you have spoken with someone.
+today-practice-waits = A practice of yours waits to be written down or to go on.
 today-clock = Is it { $date }, { $when }? The clock of this device may be wrong.
 today-confirm-step = { $step }: is this what you use now?
 today-review = Your plan was due to be looked at again. Ask for a visit; until then it stays as it is.
@@ -67,6 +68,9 @@ entries-settled-yes = It had settled
 entries-settled-not-yet = It had not settled yet
 entries-settled-unsaid = Asked whether it had settled: rather not say
 entries-settings = Settings changed
+entries-hold-conditions = Questions about holding the breath, answered
+entries-reminders = Reminders set
+entries-put-off = A reminder put off
 entries-time-confirmed = Time confirmed
 entries-clock = The clock may have been wrong
 entries-missing = { $count ->
@@ -100,4 +104,7 @@ kept-correction = The correction counts from now on. The first version stays vis
 kept-step = This step is used from now on.
 kept-programme = This plan is used from now on.
 kept-spoke = Good that you spoke with someone.
+kept-screening = Thank you. Nothing here asks you to stop.
+kept-reminders = Set.
+kept-settings = Changed.
 kept-question = It will be with your questions for the visit.
