@@ -96,10 +96,8 @@ fn a_practice_with_its_clock() {
     hold_still("stopped", &mut home, Request::During(Event::Stop));
     hold_still("rate_stopped", &mut home, Request::Rate);
     let Screen::Rate(form) = home.ask(Request::Rate) else { panic!() };
-    let ratings = Ratings {
-        peak: Some(Answer::Rated(Rating::new(2).unwrap())),
-        ..Ratings::default()
-    };
+    let ratings =
+        Ratings { peak: Some(Answer::Rated(Rating::new(2).unwrap())), ..Ratings::default() };
     let told = Told::Session(frond_core::companion::SessionTold {
         practice: form.practice,
         parts: form.parts,
@@ -146,11 +144,9 @@ fn what_is_said_after_an_answer() {
 fn reminders_as_they_are_set() {
     let mut home = Home::with_plan(START);
     home.tell(Told::FullList(no_to_everything()));
-    let nine = ClockTimes::try_from(vec![
-        ClockTime::new(9, 0).unwrap(),
-        ClockTime::new(22, 30).unwrap(),
-    ])
-    .unwrap();
+    let nine =
+        ClockTimes::try_from(vec![ClockTime::new(9, 0).unwrap(), ClockTime::new(22, 30).unwrap()])
+            .unwrap();
     let days = Weekdays::new([chrono::Weekday::Mon, chrono::Weekday::Thu]).unwrap();
     let times = When::Times { days: Weekdays::ALL, at: nine };
     let after = |about| When::After { routine: Line::new("my tea").unwrap(), days, about };

@@ -26,7 +26,8 @@ const TOKEN: usize = 32;
 const HEADERS: [(HeaderName, &str); 8] = [
     (
         header::CONTENT_SECURITY_POLICY,
-        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; form-action 'self'; \
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; \
+         form-action 'self'; \
          frame-ancestors 'none'; base-uri 'none'",
     ),
     (header::CACHE_CONTROL, "no-store"),

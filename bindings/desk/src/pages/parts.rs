@@ -29,8 +29,10 @@ pub(crate) struct Frame {
     pub(crate) nav: Vec<Press>,
     /// What the note at the top is.
     pub(crate) banner_label: String,
-    /// What is to be known of every page of this server.
-    pub(crate) banner: Vec<String>,
+    /// What is to be known of every page of this server, in a few words.
+    pub(crate) banner: Option<String>,
+    /// And what more there is to say of it, folded.
+    pub(crate) banner_more: Vec<String>,
     /// "Please put this right".
     pub(crate) problems_title: String,
 }
@@ -126,12 +128,38 @@ pub(crate) enum Part {
     /// Something that waits behind its heading.
     #[template(path = "parts/fold.html")]
     Fold { title: String, open: bool, parts: Vec<Part> },
+    /// A place that a link of the same page leads to.
+    #[template(path = "parts/place.html")]
+    Place { id: &'static str },
+    /// A clock that a small script draws; without it, it says how it stood.
+    #[template(path = "parts/clock.html")]
+    Clock(Clock),
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },
     /// A form.
     #[template(path = "parts/form.html")]
     Form(Form),
+}
+
+/// A clock, and the breath to follow beside it. The script reads it from the page.
+pub(crate) struct Clock {
+    /// "3:05"
+    pub(crate) text: String,
+    /// The same for those who listen.
+    pub(crate) spoken: String,
+    /// Whether it runs.
+    pub(crate) runs: bool,
+    /// Milliseconds it shows.
+    pub(crate) millis: u64,
+    /// Milliseconds until the page is to be asked for again.
+    pub(crate) next_in: Option<u64>,
+    /// Milliseconds between two notes that it goes on.
+    pub(crate) seen_every: u64,
+    /// The breath to follow, as JSON.
+    pub(crate) pacer: Option<String>,
+    /// What to do where no script runs.
+    pub(crate) without: String,
 }
 
 /// A form.
@@ -145,9 +173,24 @@ pub(crate) struct Form {
     pub(crate) fields: Vec<Field>,
     pub(crate) submit: String,
     pub(crate) look: Look,
+    /// Other ways to send it: the value of `then`, and the words.
+    pub(crate) also: Vec<(&'static str, String)>,
 }
 
 impl Form {
+    /// A form without fields, to be sent to this address.
+    pub(crate) fn to(to: impl Into<String>, submit: impl Into<String>) -> Self {
+        Self {
+            to: to.into(),
+            upload: false,
+            hidden: Vec::new(),
+            fields: Vec::new(),
+            submit: submit.into(),
+            look: Look::Next,
+            also: Vec::new(),
+        }
+    }
+
     fn class(&self) -> &'static str {
         match self.look {
             Look::Next => "press next",

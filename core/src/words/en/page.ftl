@@ -3,10 +3,11 @@
 page-name = Frond
 page-skip = Skip to the page
 page-nav = Always here
-page-banner = About this try-out
-page-try-out = A try-out on this computer. Nothing leaves it.
-page-invented = Everything written here is invented.
-page-temporary = It is gone when you stop the program.
+page-banner = A try-out
+page-try-out = This is a try-out.
+page-invented = This is a try-out. Everything in it is invented.
+page-stays-here = It runs on this computer, and nothing leaves it.
+page-temporary = What you write is gone when you stop the program.
 page-pretended = The clock is set to a time of its own.
 page-not-reviewed = No licensed clinician has checked this wording yet.
 
@@ -64,10 +65,6 @@ page-error-phrase = These are not twelve words of a recovery phrase. Check each 
 page-plan-how = Choose the file that your clinician gave you. You read all of it before anything is kept.
 page-plan-file = Your plan, as a file
 page-plan-read = Read it
-page-plan-yours = Is this yours?
-page-plan-whose = This plan is for { $name }.
-page-plan-yes = Yes, this is mine
-page-plan-no = No, this is not mine
 page-plan-not-yours = Nothing was kept. Ask your clinician for your own plan.
 
 page-new-passphrase-how = The new passphrase opens your diary from now on. The old one opens nothing here. Copies you keep elsewhere still open with what they were made for.
@@ -118,3 +115,10 @@ page-summary-file = Save the file
 page-summary-table = Save the sessions as a table
 page-summary-nobody = Your plan names nobody who could open it. Choose a passphrase, and tell it apart from the file.
 page-error-who = Choose who may open it.
+
+page-clock-without = This clock stands as it was when the page was made. Open the page again to see how far it is.
+page-questions-of = Each question: { $group }
+page-error-answer = This has no answer yet.
+page-error-quiet = The two times are the same. Choose two that differ.
+page-error-days = Choose at least one day.
+page-error-line = This has 1 to 200 characters. Shorten it.

@@ -9,18 +9,20 @@ use crate::pages::parts::{Frame, Press};
 /// The frame in this language.
 pub(super) fn frame(words: &Words, diary: &Diary) -> Frame {
     let say = |id: &str| words.text(id, &[]);
-    let mut banner = vec![words.text("page-try-out", &[])];
-    if diary.invented {
-        banner.push(words.text("page-invented", &[]));
-    }
+    let banner = if diary.invented {
+        words.text("page-invented", &[])
+    } else {
+        words.text("page-try-out", &[])
+    };
+    let mut more = vec![words.text("page-stays-here", &[])];
     if diary.is_temporary() {
-        banner.push(words.text("page-temporary", &[]));
+        more.push(words.text("page-temporary", &[]));
     }
     if diary.is_pretended() {
-        banner.push(words.text("page-pretended", &[]));
+        more.push(words.text("page-pretended", &[]));
     }
     if !words.language().safety_text_reviewed() {
-        banner.push(words.text("page-not-reviewed", &[]));
+        more.push(words.text("page-not-reviewed", &[]));
     }
     Frame {
         lang: words.language().tag.to_owned(),
@@ -34,7 +36,8 @@ pub(super) fn frame(words: &Words, diary: &Diary) -> Frame {
         nav_label: words.text("page-nav", &[]),
         nav: vec![Press::go(say(frond_core::message_id!("action-signs")), "/signs")],
         banner_label: words.text("page-banner", &[]),
-        banner,
+        banner: Some(banner),
+        banner_more: more,
         problems_title: words.text("page-problems", &[]),
     }
 }

@@ -90,6 +90,7 @@ fn which_days(visit: &mut Visit<'_>, fields: &Fields, problems: Vec<Problem>) ->
         ],
         submit: words.text("page-erase-look", &[]),
         look: Look::Equal,
+        also: vec![],
     };
     let back = Press::go(words.text("action-keeping", &[]), "/keeping");
     Ok(Page::new(&visit.frame, words.text("page-erase-days", &[]))

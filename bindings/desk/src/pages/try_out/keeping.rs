@@ -81,6 +81,7 @@ fn new_passphrase(visit: &mut Visit<'_>, problems: Vec<Problem>) -> Shown {
         ],
         submit: words.text("action-new-passphrase", &[]),
         look: Look::Next,
+        also: vec![],
     };
     Ok(Page::new(&visit.frame, words.text("action-new-passphrase", &[]))
         .problems(problems)
@@ -188,6 +189,7 @@ fn check_words(visit: &mut Visit<'_>, problems: Vec<Problem>) -> Shown {
         fields,
         submit: words.text("page-keep", &[]),
         look: Look::Next,
+        also: vec![],
     };
     Ok(Page::new(&visit.frame, words.text("page-phrase-title", &[]))
         .problems(problems)

@@ -3,7 +3,7 @@
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::Why;
 use frond_core::programme::values::StepId;
-use frond_core::screens::{LadderScreen, Rung, Screen};
+use frond_core::screens::{LadderScreen, Rung, Screen, StepCheckScreen};
 
 use super::visit::{Shown, Visit};
 use crate::pages::form::Fields;
@@ -15,6 +15,21 @@ pub(super) fn steps(visit: &mut Visit<'_>) -> Shown {
 
 pub(super) fn confirm(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     visit.tell(fields, Told::ConfirmStep)
+}
+
+pub(super) fn check(visit: &mut Visit<'_>) -> Shown {
+    visit.see(Request::StepCheck)
+}
+
+/// "Is this what you use now?"
+pub(super) fn check_page(visit: &mut Visit<'_>, screen: &StepCheckScreen) -> Shown {
+    let presses = visit.next_and(&screen.next, &screen.actions)?;
+    let step = screen.step.clone().map(|step| Part::Text { says: vec![step], class: "lead" });
+    let mut page = Page::new(&visit.frame, &screen.title).text(screen.empty.clone());
+    if let Some(step) = step {
+        page = page.part(step);
+    }
+    Ok(page.presses(presses).answer())
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &LadderScreen) -> Shown {

@@ -14,7 +14,7 @@ use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page};
 
 const OTHER_SIZE: &str = "other";
-const UNSAID: &str = "rather_not_say";
+pub(super) const UNSAID: &str = "rather_not_say";
 
 pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
     visit.see(Request::LogSession)
@@ -96,6 +96,7 @@ fn form(
         fields: all,
         submit: words.text("page-keep", &[]),
         look: Look::Next,
+        also: vec![],
     })
 }
 
@@ -121,7 +122,7 @@ pub(super) fn line(
     Kind::Line { input, value, mode, offers: vec![], short }
 }
 
-fn name_of(kind: RatingKind) -> &'static str {
+pub(super) fn name_of(kind: RatingKind) -> &'static str {
     match kind {
         RatingKind::Peak => "peak",
         RatingKind::Before => "before",

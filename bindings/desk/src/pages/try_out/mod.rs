@@ -4,16 +4,21 @@
 //!
 //! Start reading at [`router`], then [`visit`], then [`show`].
 
+mod breathing;
 mod chrome;
 mod clock;
 mod diary;
 mod entries;
 mod erase;
+mod health;
 mod keeping;
 mod ladder;
 mod log;
 mod plan;
+mod practice;
 mod press;
+mod rate;
+mod reminders;
 mod restore;
 mod show;
 mod shut;
@@ -151,6 +156,22 @@ fn router(app: App) -> Router {
         .route("/", shows(today::first))
         .route("/today", shows(today::today))
         .route("/log", shows(log::ask).merge(takes(log::told)))
+        .route("/log/as-planned", shows(rate::as_planned))
+        .route("/practices", shows(practice::practices))
+        .route("/practice", shows(practice::now))
+        .route("/practice/begin", takes(practice::begin))
+        .route("/practice/new", takes(practice::new_told))
+        .route("/practice/during", takes(practice::during))
+        .route("/practice/seen", takes(practice::seen))
+        .route("/practice/found", takes(practice::found))
+        .route("/practice/rate", shows(rate::rate).merge(takes(rate::told)))
+        .route("/breathing", shows(breathing::breathing))
+        .route("/breathing/cues", takes(breathing::cues))
+        .route("/screening", shows(health::screening).merge(takes(health::screening_told)))
+        .route("/hold-questions", shows(health::holds).merge(takes(health::holds_told)))
+        .route("/step-check", shows(ladder::check))
+        .route("/reminders", shows(reminders::reminders).merge(takes(reminders::told)))
+        .route("/reminders/calendar", takes(reminders::calendar))
         .route("/steps", shows(ladder::steps))
         .route("/steps/{step}", shows_one(ladder::one).merge(takes_one(ladder::told)))
         .route("/suggestion", shows(suggestion::suggestion))
@@ -194,6 +215,7 @@ fn router(app: App) -> Router {
         })
         .with_state(app)
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
+        .route("/practice.js", still("text/javascript; charset=utf-8", look::PRACTICE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))
 }
 

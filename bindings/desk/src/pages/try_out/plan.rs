@@ -5,17 +5,15 @@ use std::path::Path;
 use std::sync::Arc;
 
 use frond_core::companion::{Refusal, Request, Told, Trouble};
-use frond_core::programme::check::load;
 use frond_core::programme::read::MOST_BYTES;
-use frond_core::programme::readback::read_back;
-use frond_core::screens::PlanScreen;
+use frond_core::screens::{AcceptScreen, Action, PlanScreen};
 
 use super::upload::Upload;
 use super::visit::{Shown, Visit};
 use crate::failure::Failure;
 use crate::file;
 use crate::pages::form::{Fields, Problem};
-use crate::pages::parts::{Field, Form, Kind, Look, Page, Part, Press};
+use crate::pages::parts::{Field, Form, How, Kind, Look, Page, Part, Press};
 
 /// The longest upload of a programme, in bytes.
 pub(super) const MOST: usize = 1024 * 1024;
@@ -66,6 +64,7 @@ fn ask(visit: &mut Visit<'_>, problems: Vec<Problem>) -> Shown {
         fields: vec![Field::new("file", words.text("page-plan-file", &[]), kind)],
         submit: words.text("page-plan-read", &[]),
         look: Look::Next,
+        also: vec![],
     };
     Ok(Page::new(&visit.frame, words.text("action-accept-programme", &[]))
         .problems(problems)
@@ -84,47 +83,52 @@ pub(super) fn added(visit: &mut Visit<'_>, upload: Upload) -> Shown {
     match String::from_utf8(upload.file) {
         Ok(text) => {
             let text: Arc<str> = text.into();
-            let shown = is_it_yours(visit, &text);
-            // Only what can be read waits for an answer.
-            visit.diary.waiting = load(text.as_bytes()).is_ok().then_some(text);
-            shown
+            // What cannot be used is put away again when it is shown.
+            visit.diary.waiting = Some(text.clone());
+            is_it_yours(visit, &text)
         }
-        Err(_) => ask(visit, vec![refused(visit, Vec::new())]),
+        Err(_) => {
+            let says = Trouble::from(Refusal::Plan(Vec::new())).say(&visit.words);
+            ask(visit, vec![Problem::at("file", says)])
+        }
     }
 }
 
-fn refused(visit: &Visit<'_>, sentences: Vec<String>) -> Problem {
-    Problem::at("file", Trouble::from(Refusal::Plan(sentences)).say(&visit.words))
+fn is_it_yours(visit: &mut Visit<'_>, text: &Arc<str>) -> Shown {
+    visit.see(Request::Accept { text: text.clone() })
 }
 
-fn is_it_yours(visit: &mut Visit<'_>, text: &Arc<str>) -> Shown {
-    let plan = match load(text.as_bytes()) {
-        Ok((plan, _)) => plan,
-        Err(error) => {
-            visit.diary.waiting = None;
-            let sentences = error.to_string().lines().map(str::to_owned).collect();
-            return ask(visit, vec![refused(visit, sentences)]);
-        }
-    };
-    let id = visit.id()?.to_string();
-    let words = &visit.words;
-    let press = |label: String, answer: &str, look| Press {
+/// The whole plan in short cards, then "is this yours?".
+pub(super) fn accept_page(visit: &mut Visit<'_>, screen: &AcceptScreen) -> Shown {
+    if let Some(refused) = &screen.refused {
+        visit.diary.waiting = None;
+        return ask(visit, vec![Problem::at("file", refused.clone())]);
+    }
+    let id = screen.id.to_string();
+    let press = |label: String, answer: &str| Press {
         label,
-        how: crate::pages::parts::How::Send {
+        how: How::Send {
             to: "/plan/accept".to_owned(),
             fields: vec![("answer", answer.to_owned()), ("id", id.clone())],
         },
-        look,
+        look: Look::Equal,
     };
-    let whose = words.text("page-plan-whose", &[("name", plan.for_whom.to_string().into())]);
-    Ok(Page::new(&visit.frame, words.text("page-plan-yours", &[]))
-        .text([whose])
-        .part(Part::Points { points: read_back(&plan) })
-        .presses(vec![
-            press(words.text("page-plan-yes", &[]), "yes", Look::Equal),
-            press(words.text("page-plan-no", &[]), "no", Look::Equal),
-        ])
-        .answer())
+    let mut presses = vec![press(screen.yes.clone(), "yes")];
+    // That it is not hers stands first among what else can be done, and puts the plan away.
+    presses.extend(screen.actions.iter().take(1).map(|no| press(no.label.clone(), "no")));
+    let others: Vec<Action> = screen.actions.iter().skip(1).cloned().collect();
+    let others = visit.presses(&others)?;
+    let mut page = Page::new(&visit.frame, &screen.title);
+    for card in &screen.cards {
+        let parts = vec![Part::Text { says: card.lines.clone(), class: "" }];
+        page = page.part(Part::Card { title: card.title.clone(), here: None, parts });
+    }
+    let title = visit.words.text("action-plan", &[]);
+    let parts = vec![Part::Points { points: screen.sentences.clone() }];
+    page = page.part(Part::Fold { title, open: false, parts });
+    page =
+        page.part(Part::Text { says: screen.yours.clone().into_iter().collect(), class: "lead" });
+    Ok(page.presses(presses).presses(others).answer())
 }
 
 pub(super) fn accept(visit: &mut Visit<'_>, fields: &Fields) -> Shown {

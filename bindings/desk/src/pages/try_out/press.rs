@@ -5,6 +5,7 @@ use axum::response::Response;
 use frond_core::diary::entry::Chosen;
 use frond_core::screens::{Action, Does};
 
+use super::practice;
 use super::visit::Visit;
 use crate::pages::parts::{How, Look, Press};
 
@@ -72,6 +73,22 @@ impl Visit<'_> {
             Does::EraseEntry { of } => go(&format!("/erase/entry/{of}")),
             Does::EraseDays { .. } => go("/erase/days"),
             Does::EraseAll => go("/erase/all"),
+            Does::Practices => go("/practices"),
+            Does::Breathing => go("/breathing"),
+            Does::Begin(begin) => Ok(How::Send {
+                to: "/practice/begin".to_owned(),
+                fields: practice::begin_fields(begin),
+            }),
+            Does::Practice => go("/practice"),
+            Does::Rate => go("/practice/rate"),
+            Does::LogAsPlanned => go("/log/as-planned"),
+            Does::Screening => go("/screening"),
+            Does::HoldQuestions => go("/hold-questions"),
+            Does::StepCheck => go("/step-check"),
+            Does::Reminders => go("/reminders"),
+            Does::CalendarFile => {
+                Ok(How::Send { to: "/reminders/calendar".to_owned(), fields: vec![] })
+            }
         }
     }
 

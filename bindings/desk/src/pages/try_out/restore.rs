@@ -69,6 +69,7 @@ fn ask(visit: &mut Visit<'_>, fields: &Fields, problems: Vec<Problem>) -> Shown 
         ],
         submit: words.text("page-plan-read", &[]),
         look: Look::Next,
+        also: vec![],
     };
     Ok(Page::new(&visit.frame, words.text("action-restore-copy", &[]))
         .problems(problems)

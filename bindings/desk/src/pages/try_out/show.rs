@@ -6,7 +6,10 @@ use frond_core::companion::Request;
 use frond_core::screens::Screen;
 
 use super::visit::{Shown, Visit};
-use super::{entries, erase, keeping, ladder, log, plan, signs, spoke, stop, suggestion, today};
+use super::{
+    breathing, entries, erase, health, keeping, ladder, log, plan, practice, rate, reminders,
+    signs, spoke, stop, suggestion, today,
+};
 use crate::pages::form::Fields;
 
 impl Visit<'_> {
@@ -38,6 +41,18 @@ impl Visit<'_> {
             Screen::Kept(screen) => entries::kept_page(self, screen),
             Screen::Keeping(screen) => keeping::page(self, screen),
             Screen::Erase(screen) => erase::page(self, screen, "/erase/all", vec![]),
+            Screen::Practices(screen) => practice::choose_page(self, screen),
+            Screen::AnythingNew(screen) => practice::new_page(self, screen),
+            Screen::Breathing(screen) => breathing::page(self, screen),
+            Screen::Running(screen) => practice::run_page(self, screen),
+            Screen::Found(screen) => practice::found_page(self, screen),
+            Screen::Stopped(screen) => practice::stopped_page(self, screen),
+            Screen::Rate(screen) => rate::page(self, screen, &blank(), vec![]),
+            Screen::Screening(screen) => health::screening_page(self, screen, &blank()),
+            Screen::HoldQuestions(screen) => health::holds_page(self, screen, &blank(), vec![]),
+            Screen::Accept(screen) => plan::accept_page(self, screen),
+            Screen::StepCheck(screen) => ladder::check_page(self, screen),
+            Screen::Reminders(screen) => reminders::page(self, screen, &blank(), vec![]),
         };
         page
     }

@@ -89,6 +89,7 @@ fn opening(visit: &mut Visit<'_>, problems: Vec<Problem>) -> Shown {
         ],
         submit: words.text("page-open", &[]),
         look: Look::Next,
+        also: vec![],
     };
     let again = Action { label: words.text("action-try-again", &[]), does: Does::Today };
     Ok(Page::new(&visit.frame, words.text("page-open-title", &[]))

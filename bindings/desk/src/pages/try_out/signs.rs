@@ -54,6 +54,7 @@ pub(super) fn page(
         fields: all,
         submit: words.text("page-report", &[]),
         look: Look::Next,
+        also: vec![],
     };
     let presses = visit.presses(&screen.actions)?;
     Ok(Page::new(&visit.frame, &screen.title)

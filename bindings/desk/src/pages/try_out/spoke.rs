@@ -75,6 +75,7 @@ pub(super) fn page(
         fields: all,
         submit: words.text("page-keep", &[]),
         look: Look::Next,
+        also: vec![],
     };
     let presses = visit.presses(&screen.actions)?;
     Ok(Page::new(&visit.frame, &screen.title)

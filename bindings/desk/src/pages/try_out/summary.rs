@@ -78,6 +78,7 @@ fn asked(visit: &mut Visit<'_>, fields: &Fields, problems: Vec<Problem>) -> Show
         ],
         submit: words.text("page-summary-look", &[]),
         look: Look::Next,
+        also: vec![],
     };
     Ok(Page::new(&visit.frame, words.text("page-summary", &[]))
         .problems(problems)
@@ -175,6 +176,7 @@ fn preview(visit: &mut Visit<'_>, chosen: &Chosen, problems: Vec<Problem>) -> Sh
         fields,
         submit,
         look: Look::Next,
+        also: vec![],
     };
     let secret = |name: &str, label: String| {
         let kind = Kind::Line {

@@ -1,16 +1,23 @@
 //! Today: one thing to do, the largest; what the plan asks; that breathing is enough.
 
 use frond_core::companion::{Request, Told};
-use frond_core::screens::{PracticeCard, StepCard, TodayScreen};
+use frond_core::screens::{PracticeCard, Screen, StepCard, TodayScreen};
 
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::Fields;
 use crate::pages::parts::{Look, Page, Part};
 
-/// The first page: a plan that was handed over at the start comes before everything else.
+/// The first page: a plan that was handed over at the start comes before everything else, then a practice
+/// that waits, then Today.
 pub(super) fn first(visit: &mut Visit<'_>) -> Shown {
     visit.companion()?;
-    Ok(see(if visit.diary.waiting.is_some() { "/plan/add" } else { "/today" }))
+    if visit.diary.waiting.is_some() {
+        return Ok(see("/plan/add"));
+    }
+    Ok(see(match visit.ask(Request::Home)? {
+        Screen::Today(_) => "/today",
+        _ => "/practice",
+    }))
 }
 
 pub(super) fn today(visit: &mut Visit<'_>) -> Shown {

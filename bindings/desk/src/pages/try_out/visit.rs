@@ -4,7 +4,7 @@
 
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
-use frond_core::companion::{Companion, Refusal, Request, Told, Trouble, Write};
+use frond_core::companion::{Answer, Companion, Refusal, Request, Told, Trouble, Write};
 use frond_core::diary::entry::EntryId;
 use frond_core::moment::{Moment, Stamp};
 use frond_core::screens::Screen;
@@ -51,17 +51,22 @@ impl<'a> Visit<'a> {
 
     /// Asks the companion.
     pub(super) fn ask(&mut self, request: Request) -> Result<Screen, Response> {
+        Ok(self.answer(request)?.screen)
+    }
+
+    /// Asks the companion, with what a shell would have to do.
+    pub(super) fn answer(&mut self, request: Request) -> Result<Answer, Response> {
         self.try_to(request)?.map_err(|trouble| self.trouble(&trouble))
     }
 
     /// Asks the companion where a refusal has a page of its own.
-    fn try_to(&mut self, request: Request) -> Result<Result<Screen, Trouble>, Response> {
+    fn try_to(&mut self, request: Request) -> Result<Result<Answer, Trouble>, Response> {
         let moment = self.moment;
         let answer = self.companion()?.ask(request, &moment);
         if matches!(answer, Err(Trouble::OpenAgain)) {
             self.diary.shut();
         }
-        Ok(answer.map(|answer| answer.screen))
+        Ok(answer)
     }
 
     /// A new id to write under.
