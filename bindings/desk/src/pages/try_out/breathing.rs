@@ -18,12 +18,11 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &BreathingScreen) -> Shown {
     let holds = screen.holds.as_ref().map(|holds| visit.press(holds, Look::Equal)).transpose()?;
     let presses = visit.presses(&screen.actions)?;
     let mut page = Page::new(&visit.frame, &screen.title).text([screen.enough.clone()]);
-    for (number, preset) in screen.presets.iter().enumerate() {
-        let look = if number == 0 { Look::Next } else { Look::Equal };
+    for preset in &screen.presets {
         let lengths = preset.lengths.iter().map(|length| Press {
             label: length.label.clone(),
             how: How::Send { to: "/practice/begin".to_owned(), fields: begin_fields(length.begin) },
-            look,
+            look: Look::Equal,
         });
         page = page.part(Part::Card {
             title: preset.name.clone(),
