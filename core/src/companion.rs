@@ -10,6 +10,7 @@ mod check;
 mod clock;
 mod copy;
 mod keeping;
+mod looking;
 mod practising;
 mod reading;
 mod remembering;
@@ -38,8 +39,9 @@ use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::reminders::{CalendarFile, PlanReminders};
 use crate::safety::Sign;
 use crate::screens::{
-    EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen, PlanScreen, Scene,
-    Screen, SignsScreen, SpokeScreen, StopScreen, StoreNote, SuggestionScreen,
+    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen,
+    MoreScreen, PlanScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
+    StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;
@@ -284,6 +286,23 @@ impl Companion {
                 duties.push(Duty::OpenDialler { number });
                 screen
             }
+            Request::FirstRun(page) => self.first_run(page, &now)?,
+            Request::More => self.show(&now, |scene| Screen::More(MoreScreen::new(scene))),
+            Request::Calendar { month } => self.calendar(month, &now)?,
+            Request::Day(day) => self.day(day, &now)?,
+            Request::Entry(of) => self.entry(of, &now)?,
+            Request::Correct(of) => self.correct(of, &now)?,
+            Request::Questions => self.questions(&now)?,
+            Request::Activities => self.activities(&now)?,
+            Request::TimeOff => self.time_off(&now)?,
+            Request::LookForward => self.look_forward(&now)?,
+            Request::Settled(of) => self.settled(of, &now)?,
+            Request::Ending => self.show(&now, |scene| Screen::Ending(EndingScreen::new(scene))),
+            Request::Shows(covered) => {
+                self.show(&now, |scene| Screen::Shows(ShowsScreen::new(scene, covered)))
+            }
+            Request::Settings => self.settings(&now)?,
+            Request::Summary(selection) => self.summary_form(selection, &now)?,
             Request::Write(write) => self.write(write, moment)?,
         };
         if matches!(screen, Screen::Running(_)) {

@@ -5,24 +5,10 @@ use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::Reason;
 use frond_core::programme::values::{Line, Passage};
 use frond_core::safety::Sign;
-use frond_tests::home::{Home, session, stopped};
+use frond_tests::home::{Home, session, stopped, without_ids};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
 const DAY: i64 = 24;
-
-/// Ids are random on a device; here they only stand in the way of reading.
-fn without_ids(value: &mut serde_json::Value) {
-    match value {
-        serde_json::Value::String(text)
-            if text.len() == 32 && text.bytes().all(|b| b.is_ascii_hexdigit()) =>
-        {
-            *text = "ID".into();
-        }
-        serde_json::Value::Array(items) => items.iter_mut().for_each(without_ids),
-        serde_json::Value::Object(fields) => fields.values_mut().for_each(without_ids),
-        _ => {}
-    }
-}
 
 fn hold_still(name: &str, home: &mut Home, request: Request) {
     let mut screen = home.json(request);

@@ -3,6 +3,7 @@
 
 mod keep;
 mod log;
+mod show;
 mod tell;
 
 use std::path::PathBuf;
@@ -15,6 +16,7 @@ use frond_core::summary::Pin;
 
 pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs, SummaryArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
+pub(crate) use show::{ShowScreenArgs, What};
 pub(crate) use tell::{AnythingNewArg, CautionsArgs, Tell};
 
 use crate::place::DiaryArgs;
@@ -73,6 +75,8 @@ pub(crate) enum Command {
     Plan(ShowArgs),
     /// Write down anything else: time off, a question for the visit, an answer
     Tell(TellArgs),
+    /// Look at another screen: the calendar, one entry, questions for the visit, settings and more
+    Show(ShowScreenArgs),
     /// How the diary is kept: what opens it, what copies there are, what was damaged
     Keeping(ShowArgs),
     /// Make a recovery phrase: twelve words that open the diary too

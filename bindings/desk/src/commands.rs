@@ -12,6 +12,7 @@ mod log_asked;
 mod read;
 mod replay;
 mod restore;
+mod show;
 mod sign;
 mod spoke;
 mod step;
@@ -38,16 +39,17 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Read(args) => read::read(&args),
         Command::Start(args) => accept::start(&args),
         Command::Accept(args) => accept::accept(&args),
-        Command::Today(args) => show(&args, Request::Today),
+        Command::Today(args) => look(&args, Request::Today),
         Command::Log(args) => log::log(args),
         Command::Step(args) => step::step(&args),
         Command::Sign(args) => sign::sign(args),
-        Command::Call(args) => show(&args, Request::StopAndCall),
+        Command::Call(args) => look(&args, Request::StopAndCall),
         Command::Spoke(args) => spoke::spoke(args),
         Command::Entries(args) => entries::entries(&args),
-        Command::Plan(args) => show(&args, Request::Plan),
+        Command::Plan(args) => look(&args, Request::Plan),
+        Command::Show(args) => show::show(args),
         Command::Tell(args) => tell::tell(args.what),
-        Command::Keeping(args) => show(&args, Request::Keeping),
+        Command::Keeping(args) => look(&args, Request::Keeping),
         Command::Phrase(args) => keys::phrase(&args),
         Command::Passphrase(args) => keys::passphrase(&args),
         Command::Backup(args) => keys::backup(&args),
@@ -57,7 +59,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
     }
 }
 
-fn show(args: &ShowArgs, request: Request) -> Result<(), Failure> {
+fn look(args: &ShowArgs, request: Request) -> Result<(), Failure> {
     let screen = args.diary.open()?.ask(request)?;
     print::screen(args.json, &screen)
 }

@@ -17,7 +17,8 @@ use crate::practice::timed::{Choice, Event};
 use crate::programme::values::{Line, Passage, Position, Practice, Rating, StepId};
 use crate::reminders::SnoozeMinutes;
 use crate::safety::{Answer, FullList, HoldCondition, Sign};
-use crate::screens::Begin;
+use crate::screens::{Begin, Covered, FirstRunPage};
+use crate::summary::Selection;
 
 /// One request.
 #[derive(Clone)]
@@ -94,6 +95,39 @@ pub enum Request {
     Reminders,
     /// A calendar file of the reminders, as a duty to share it.
     CalendarFile,
+    /// A page of the first run. Each can be skipped, and shown again later.
+    FirstRun(FirstRunPage),
+    /// Everything that is not needed every day, in groups.
+    More,
+    /// A month, and what was done on its days.
+    Calendar {
+        /// Year and month, the month 1 to 12; `None`, or one that does not exist: the present one.
+        month: Option<(i32, u32)>,
+    },
+    /// What was written of one day.
+    Day(NaiveDate),
+    /// One entry, with everything that became of it. A correction or a strike names what it is about.
+    Entry(EntryId),
+    /// The form for putting an entry right.
+    Correct(EntryId),
+    /// The questions for the visit.
+    Questions,
+    /// The activities and goals of the plan, to be rated.
+    Activities,
+    /// Time off.
+    TimeOff,
+    /// Something to look forward to.
+    LookForward,
+    /// "Did it settle?", about a session.
+    Settled(EntryId),
+    /// The ways to end the programme.
+    Ending,
+    /// What this phone can still show, given what the shell does about it.
+    Shows(Covered),
+    /// Settings.
+    Settings,
+    /// A summary being put together: what this selection holds.
+    Summary(Selection),
     /// Write something down.
     Write(Write),
 }

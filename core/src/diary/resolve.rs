@@ -98,3 +98,56 @@ fn root_of(index: usize, entries: &[Entry], by_id: &HashMap<EntryId, usize>) -> 
     }
     Some(at)
 }
+
+/// An entry with everything that became of it.
+#[derive(Clone, Debug)]
+pub struct Whole<'a> {
+    /// As it counts now.
+    pub counted: Counted<'a>,
+    /// Its versions in the order they were written, the first one first.
+    pub versions: Vec<Version<'a>>,
+    /// The newest strike by which it is left out.
+    pub struck_by: Option<EntryId>,
+}
+
+/// One version of an entry.
+#[derive(Clone, Copy, Debug)]
+pub struct Version<'a> {
+    /// The entry that wrote it.
+    pub entry: &'a Entry,
+    /// What it tells.
+    pub content: &'a Content,
+    /// Whether this version itself was taken back.
+    pub struck: bool,
+}
+
+/// The entry named, or the one that a correction or a strike of this name is about; `None` where there is
+/// none.
+#[must_use]
+pub fn whole(entries: &[Entry], of: EntryId) -> Option<Whole<'_>> {
+    let by_id: HashMap<EntryId, usize> =
+        entries.iter().enumerate().map(|(index, entry)| (entry.id, index)).collect();
+    let struck = struck(entries, &by_id);
+    let is_struck = |index: usize| struck.get(index).copied().unwrap_or(false);
+    let mut at = *by_id.get(&of)?;
+    // Each step goes to an earlier place, so this ends.
+    while let Content::Strike { of } | Content::Correction { of, .. } = &entries.get(at)?.what {
+        at = *by_id.get(of).filter(|before| **before < at)?;
+    }
+    let first = entries.get(at)?;
+    let counted = resolve(entries).into_iter().find(|row| row.first.id == first.id)?;
+    let mut versions = vec![Version { entry: first, content: &first.what, struck: false }];
+    let mut struck_by = None;
+    for (index, entry) in entries.iter().enumerate().skip(at) {
+        match &entry.what {
+            Content::Correction { content, .. } if root_of(index, entries, &by_id) == Some(at) => {
+                versions.push(Version { entry, content, struck: is_struck(index) });
+            }
+            Content::Strike { of } if *of == first.id && !is_struck(index) => {
+                struck_by = Some(entry.id);
+            }
+            _ => {}
+        }
+    }
+    Some(Whole { counted, versions, struck_by })
+}

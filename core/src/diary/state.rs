@@ -5,6 +5,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::entry::{Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Settings, SignNoted};
+use super::presence::Presence;
 use super::resolve::resolve;
 use crate::moment::{Stamp, Uptime};
 use crate::practice::breathing::{Conditions, CueKinds};
@@ -39,6 +40,7 @@ pub struct State {
     last: Option<Last>,
     missing: u64,
     copy_made: Option<Stamp>,
+    presence: Presence,
     cues: CueKinds,
     /// What the questions about breath holds came to; `None`: not asked.
     hold_answers: Option<Vec<HoldCondition>>,
@@ -118,6 +120,7 @@ impl State {
             last: None,
             missing: 0,
             copy_made: None,
+            presence: Presence::default(),
             cues: CueKinds::default(),
             hold_answers: None,
             hold_told: Vec::new(),
@@ -177,6 +180,7 @@ impl State {
 
     /// `entry` is the first version; `content` what counts of it.
     fn note(&mut self, entry: &Entry, happened: Stamp, content: &Content) {
+        self.presence.note(entry, happened, content);
         self.note_conditions(content.signs());
         match content {
             Content::Session(session) => {
@@ -339,6 +343,12 @@ impl State {
     #[must_use]
     pub fn missing(&self) -> u64 {
         self.missing
+    }
+
+    /// What only the screens look at.
+    #[must_use]
+    pub fn presence(&self) -> &Presence {
+        &self.presence
     }
 
     /// When the last copy for elsewhere was made.

@@ -1,10 +1,13 @@
 //! What was written, newest first, as it counts now; a corrected entry says so, a struck one stays
 //! visible to its owner.
 
+use chrono::NaiveDate;
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{Answer, Chosen, Content, Ended, EntryId, FeelsReady, Session, Settled};
+use crate::diary::entry::{
+    Answer, Chosen, Content, Ended, EntryId, FeelsReady, Reason, Session, Settled,
+};
 use crate::diary::resolve::Counted;
 use crate::moment::Stamp;
 use crate::words::Words;
@@ -35,10 +38,30 @@ pub struct EntryLine {
     pub notes: Vec<String>,
     /// Whether a person may correct or strike it.
     pub can_change: bool,
+    /// Opens it.
+    pub opens: Action,
 }
 
 impl EntriesScreen {
     pub(crate) fn new(scene: &Scene<'_>, counted: &[Counted<'_>]) -> Self {
+        let words = scene.words;
+        Self::of(scene, counted, words.text("entries-title", &[]))
+    }
+
+    /// What was written of one day.
+    pub(crate) fn of_day(scene: &Scene<'_>, counted: &[Counted<'_>], day: NaiveDate) -> Self {
+        let of_day: Vec<Counted<'_>> = counted
+            .iter()
+            .filter(|row| match row.content {
+                Content::TimeOff { from, to } if (*from..=*to).contains(&day) => true,
+                _ => row.happened.day() == day,
+            })
+            .cloned()
+            .collect();
+        Self::of(scene, &of_day, plain::date(scene.words, day))
+    }
+
+    fn of(scene: &Scene<'_>, counted: &[Counted<'_>], title: String) -> Self {
         let words = scene.words;
         let entries: Vec<EntryLine> = counted
             .iter()
@@ -49,14 +72,19 @@ impl EntriesScreen {
                 text: tell(words, entry.content),
                 notes: notes(words, entry),
                 can_change: entry.first.what.is_persons(),
+                opens: Action::new(
+                    words.text("action-open-entry", &[]),
+                    Does::Entry { of: entry.first.id },
+                ),
             })
             .collect();
         Self {
-            title: words.text("entries-title", &[]),
+            title,
             empty: entries.is_empty().then(|| words.text("entries-empty", &[])),
             entries,
             actions: vec![
                 Action::new(words.text("action-log", &[]), Does::LogSession),
+                Action::new(words.text("action-calendar", &[]), Does::Calendar { month: None }),
                 Action::new(words.text("action-keeping", &[]), Does::Keeping),
                 Action::new(words.text("action-today", &[]), Does::Today),
             ],
@@ -204,4 +232,15 @@ fn tell_session(words: &Words, session: &Session) -> String {
             ("peak", peak.into()),
         ],
     )
+}
+
+/// Why a session was stopped or could not start, to stand in a sentence.
+pub(super) fn reason(words: &Words, reason: Reason) -> String {
+    match reason {
+        Reason::Discomfort => words.text("log-reason-discomfort", &[]),
+        Reason::DidNotGoIn => words.text("log-reason-did-not-go-in", &[]),
+        Reason::Upset => words.text("log-reason-upset", &[]),
+        Reason::Interrupted => words.text("log-reason-interrupted", &[]),
+        Reason::Other => words.text("log-reason-other", &[]),
+    }
 }

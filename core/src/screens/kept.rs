@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use super::{Action, Begin, Does, Scene};
-use crate::diary::entry::{Asked, Content, EntryId, ScreeningAnswer};
+use crate::diary::entry::{Asked, Content, EntryId, ScreeningAnswer, Settled};
 use crate::message_id;
-use crate::safety::AnythingNew;
+use crate::safety::{AnythingNew, nobody_told};
 
 /// Something was kept.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -47,7 +47,17 @@ impl KeptScreen {
             Content::StepChange { .. } => vec![words.text("kept-step", &[])],
             Content::ProgrammeAccepted { .. } => vec![words.text("kept-programme", &[])],
             Content::Clearing { .. } => vec![words.text("kept-spoke", &[])],
-            Content::Question { .. } => vec![words.text("kept-question", &[])],
+            Content::Question { .. } => {
+                vec![words.text("kept-question", &[]), words.text("questions-nobody-reads", &[])]
+            }
+            Content::Settled { answer: Settled::NotYet, .. } => {
+                vec![words.text("kept-not-settled", &[]), nobody_told(words)]
+            }
+            Content::Settled { .. } => vec![words.text("kept-settled", &[])],
+            Content::TimeOff { .. } => vec![words.text("kept-time-off", &[])],
+            Content::FunctionRated { .. } | Content::GoalRated { .. } => {
+                vec![words.text("kept-rated", &[])]
+            }
             Content::ScreeningAnswered { answer: ScreeningAnswer::NotToday, .. } => {
                 vec![words.text(AnythingNew::not_today_id(), &[]), words.text("today-enough", &[])]
             }
@@ -69,6 +79,7 @@ impl KeptScreen {
             next,
             actions: vec![
                 Action::new(words.text("action-take-back", &[]), Does::Strike { of: entry }),
+                Action::new(words.text("action-open-entry", &[]), Does::Entry { of: entry }),
                 Action::new(words.text("action-entries", &[]), Does::Entries),
             ],
         }
@@ -102,6 +113,9 @@ fn next(scene: &Scene<'_>, content: &Content) -> Action {
             answer: ScreeningAnswer::Something,
             ..
         } => (message_id!("action-signs"), Does::Signs),
+        Content::Settled { answer: Settled::NotYet, .. } => {
+            (message_id!("action-signs"), Does::Signs)
+        }
         Content::ScreeningAnswered { answer: ScreeningAnswer::NotToday, .. }
         | Content::HoldConditions { .. } => (message_id!("action-breathing"), Does::Breathing),
         Content::Reminders(_) | Content::PutOff { .. } => {

@@ -73,6 +73,7 @@ impl LadderScreen {
             larger_caution: words.text("ladder-larger", &[]),
             actions: vec![
                 Action::new(words.text("action-suggestion", &[]), Does::Suggestion),
+                Action::new(words.text("action-ending", &[]), Does::Ending),
                 Action::new(words.text("action-today", &[]), Does::Today),
             ],
         }

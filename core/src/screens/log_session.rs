@@ -4,8 +4,10 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
-use crate::diary::entry::{Ended, EntryId, Reason};
+use crate::diary::entry::{Ended, EntryId, Reason, Session};
+use crate::diary::resolve::Counted;
 use crate::message_id;
+use crate::moment::Stamp;
 use crate::programme::values::{Position, Practice, RatingKind, Size};
 use crate::safety::AnythingNew;
 
@@ -16,6 +18,8 @@ pub struct LogSessionScreen {
     pub id: EntryId,
     /// Heading.
     pub title: String,
+    /// What stands there now, where a session is put right; nothing in a new one.
+    pub current: Option<PresentSession>,
     /// "What did you do?"
     pub practice_label: String,
     /// Kinds of practice of the plan; without a plan, those that need no trainer.
@@ -48,6 +52,24 @@ pub struct LogSessionScreen {
     pub cautions: Vec<String>,
     /// What else can be done.
     pub actions: Vec<Action>,
+}
+
+/// A session that is put right, as it counts now. It is hers, so it may be filled in.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PresentSession {
+    /// The entry.
+    pub of: EntryId,
+    /// When it began.
+    pub happened: Stamp,
+    /// The same in words.
+    pub when: String,
+    /// Everything it tells. What the form does not ask goes along unchanged: earlier parts, and the signs
+    /// noted with it.
+    pub session: Session,
+    /// "The first version stays visible to you."
+    pub says: Vec<String>,
+    /// Signs noted with it, in words. They stay.
+    pub signs: Vec<String>,
 }
 
 /// A kind of practice.
@@ -107,6 +129,7 @@ impl LogSessionScreen {
         Self {
             id,
             title: words.text("log-title", &[]),
+            current: None,
             practice_label: words.text("log-practice", &[]),
             practices: practices(scene),
             size_label: words.text("log-size", &[]),
@@ -130,6 +153,63 @@ impl LogSessionScreen {
                 Action::new(words.text("action-today", &[]), Does::Today),
             ],
         }
+    }
+}
+
+impl LogSessionScreen {
+    /// The form with what stands there now, to put a session right. A size, a practice or a rating that the
+    /// present plan no longer has stands among the choices all the same.
+    pub(crate) fn putting_right(
+        scene: &Scene<'_>,
+        id: EntryId,
+        row: &Counted<'_>,
+        session: &Session,
+    ) -> Self {
+        let words = scene.words;
+        let of = row.first.id;
+        let mut form = Self::new(scene, id);
+        form.title = words.text("correct-title", &[]);
+        if !form.practices.iter().any(|choice| choice.practice == session.practice) {
+            form.practices.push(PracticeChoice {
+                label: plain::practice(words, &session.practice, None),
+                practice: session.practice.clone(),
+            });
+        }
+        if let Some(size) = session.main_size()
+            && !form.sizes.iter().any(|choice| choice.widest_diameter_tenths_mm == size)
+        {
+            form.sizes.push(SizeChoice {
+                widest_diameter_tenths_mm: size,
+                label: plain::size(words, size),
+            });
+            form.sizes.sort_by_key(|choice| choice.widest_diameter_tenths_mm);
+        }
+        for kind in RatingKind::ALL {
+            let given = match kind {
+                RatingKind::Peak => session.ratings.peak,
+                RatingKind::Before => session.ratings.before,
+                RatingKind::After => session.ratings.after,
+                RatingKind::Worry => session.ratings.worry,
+            };
+            if given.is_some() && !form.ratings.iter().any(|asked| asked.rating == kind) {
+                form.ratings.push(rating(scene, kind));
+            }
+        }
+        form.current = Some(PresentSession {
+            of,
+            happened: row.happened,
+            when: plain::when(words, row.happened, scene.now),
+            session: session.clone(),
+            says: vec![words.text("correct-stays-visible", &[])],
+            signs: session
+                .signs
+                .iter()
+                .map(|noted| words.text(noted.sign.name_id(), &[]))
+                .collect(),
+        });
+        form.actions
+            .insert(0, Action::new(words.text("action-open-entry", &[]), Does::Entry { of }));
+        form
     }
 }
 
@@ -218,13 +298,7 @@ fn positions(scene: &Scene<'_>) -> Vec<PositionChoice> {
 
 pub(super) fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
     let words = scene.words;
-    let reason = |reason| match reason {
-        Reason::Discomfort => words.text("log-reason-discomfort", &[]),
-        Reason::DidNotGoIn => words.text("log-reason-did-not-go-in", &[]),
-        Reason::Upset => words.text("log-reason-upset", &[]),
-        Reason::Interrupted => words.text("log-reason-interrupted", &[]),
-        Reason::Other => words.text("log-reason-other", &[]),
-    };
+    let reason = |why| super::entries::reason(words, why);
     let reasons =
         [Reason::Discomfort, Reason::DidNotGoIn, Reason::Upset, Reason::Interrupted, Reason::Other];
     let mut choices =

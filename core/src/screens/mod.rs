@@ -7,33 +7,56 @@
 //! thing to do stands in `next`, and nothing shows a streak, a missed day or a percentage.
 
 mod accept;
+mod activities;
+mod calendar;
 mod cannot_open;
+mod correct;
+mod ending;
 mod entries;
+mod entry;
 mod erase;
+mod first_run;
 mod health;
 mod keeping;
 mod kept;
 mod ladder;
 mod log_session;
+mod look_forward;
+mod more;
 mod plain;
 mod plan;
 mod practice;
+mod questions;
 mod reading;
 mod reasons;
 mod reminders;
 mod replay;
 mod restore;
+mod section;
+mod settings;
+mod settled;
+mod shows;
 mod signs;
 mod spoke;
 mod stop;
 mod suggestion;
 mod summary;
+mod summary_form;
+mod time_off;
 mod today;
+mod welcome;
 
 pub use accept::{AcceptScreen, Card, StepCheckScreen};
+pub(crate) use activities::questions as activity_questions;
+pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
+pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;
+pub use correct::{CorrectForm, CorrectScreen};
+pub use ending::EndingScreen;
 pub use entries::{EntriesScreen, EntryLine};
+pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
+pub use first_run::{FirstRunPage, FirstRunScreen};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };
@@ -42,14 +65,18 @@ pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
 pub use log_session::{
-    EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, RatingQuestion, SizeChoice,
+    EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, PresentSession, RatingQuestion,
+    SizeChoice,
 };
+pub use look_forward::LookForwardScreen;
+pub use more::MoreScreen;
 pub use plan::PlanScreen;
 pub use practice::{
     AnythingNewScreen, Begin, BreathingScreen, Button, CueChoice, FoundScreen, Length, NewChoice,
     Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RateScreen, RunningScreen,
     SmallerChoice, StoppedScreen,
 };
+pub use questions::QuestionsScreen;
 pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{
@@ -59,12 +86,19 @@ pub use reminders::{
 pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use restore::RestoreScreen;
 pub(crate) use restore::Restoring;
+pub use section::{Section, TextField};
+pub use settings::{LanguageChoice, LanguageForm, NumbersForm, SettingsScreen};
+pub use settled::{SettledChoice, SettledScreen};
+pub use shows::{Covered, Shown, ShowsScreen};
 pub use signs::{SignChoice, SignsScreen};
 pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;
 pub use suggestion::SuggestionScreen;
 pub use summary::{Opens, SummaryScreen};
+pub use summary_form::{SummaryClose, SummaryFormScreen, SummaryWay};
+pub use time_off::{DaysField, TimeOffScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
+pub use welcome::Welcome;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -150,6 +184,34 @@ pub enum Screen {
     Keeping(KeepingScreen),
     /// What erasing comes to.
     Erase(EraseScreen),
+    /// A page of the first run.
+    FirstRun(FirstRunScreen),
+    /// Everything that is not needed every day.
+    More(MoreScreen),
+    /// A month and what was done on its days.
+    Calendar(CalendarScreen),
+    /// One entry.
+    Entry(EntryScreen),
+    /// Putting an entry right.
+    Correct(CorrectScreen),
+    /// Questions for the visit.
+    Questions(QuestionsScreen),
+    /// Activities and goals.
+    Activities(ActivitiesScreen),
+    /// Time off.
+    TimeOff(TimeOffScreen),
+    /// Something to look forward to.
+    LookForward(LookForwardScreen),
+    /// "Did it settle?"
+    Settled(SettledScreen),
+    /// The end of the programme.
+    Ending(EndingScreen),
+    /// What this phone can still show.
+    Shows(ShowsScreen),
+    /// Settings.
+    Settings(SettingsScreen),
+    /// A summary being put together.
+    Summary(SummaryFormScreen),
     /// What can be practised.
     Practices(PracticesScreen),
     /// The one question before trainers.
@@ -262,6 +324,54 @@ pub enum Does {
     },
     /// Erase everything for good.
     EraseAll,
+    /// Show a page of the first run.
+    FirstRun {
+        /// Which.
+        page: FirstRunPage,
+    },
+    /// Show everything that is not needed every day.
+    More,
+    /// Show a month.
+    Calendar {
+        /// Year and month; none: the present one.
+        month: Option<(i32, u32)>,
+    },
+    /// Show what was written of a day.
+    Day {
+        /// Which.
+        day: NaiveDate,
+    },
+    /// Show one entry.
+    Entry {
+        /// Which.
+        of: EntryId,
+    },
+    /// Put an entry right.
+    Correct {
+        /// Which.
+        of: EntryId,
+    },
+    /// Show the questions for the visit.
+    Questions,
+    /// Show the activities and goals.
+    Activities,
+    /// Show time off.
+    TimeOff,
+    /// Show what there is to look forward to.
+    LookForward,
+    /// Ask "did it settle?" about a session.
+    Settled {
+        /// Which.
+        of: EntryId,
+    },
+    /// Show the ways to end the programme.
+    Ending,
+    /// Show what this phone can still show.
+    Shows,
+    /// Show the settings.
+    Settings,
+    /// Put a summary together.
+    Summary,
     /// Show what can be practised.
     Practices,
     /// Show the patterns to breathe to.

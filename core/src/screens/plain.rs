@@ -139,6 +139,13 @@ pub(super) fn practice(words: &Words, practice: &Practice, own_name: Option<&str
     }
 }
 
+/// As the plan calls a practice, where it has a name for it.
+pub(super) fn practice_of_plan(scene: &Scene<'_>, kind: &Practice) -> String {
+    let plan = scene.state.rule().programme();
+    let own = plan.and_then(|plan| plan.practices.iter().find(|own| own.practice == *kind));
+    practice(scene.words, kind, own.map(|own| own.name.as_str()))
+}
+
 /// "highest discomfort" and the like, to stand in a sentence.
 pub(super) fn rating_name(words: &Words, kind: RatingKind) -> String {
     match kind {

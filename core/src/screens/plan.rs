@@ -26,7 +26,11 @@ impl PlanScreen {
             title: words.text("plan-title", &[]),
             empty: plan.is_none().then(|| words.text("today-no-programme", &[])),
             sentences: plan.map(read_back).unwrap_or_default(),
-            actions: vec![Action::new(words.text("action-today", &[]), Does::Today)],
+            actions: vec![
+                Action::new(words.text("action-questions", &[]), Does::Questions),
+                Action::new(words.text("action-ending", &[]), Does::Ending),
+                Action::new(words.text("action-today", &[]), Does::Today),
+            ],
         }
     }
 }

@@ -36,27 +36,10 @@ pub struct SignChoice {
 impl SignsScreen {
     pub(crate) fn new(scene: &Scene<'_>) -> Self {
         let words = scene.words;
-        let plan = scene.state.rule().programme();
-        let stricter = plan.map(|plan| plan.stricter_signs.as_slice()).unwrap_or_default();
-        let note_only = plan.is_some_and(|plan| plan.spotting_note_only);
-        let mut signs: Vec<(SignGroup, SignChoice)> = Sign::asked()
-            .filter_map(|sign| {
-                let group = sign.group()?;
-                let choice = SignChoice {
-                    sign,
-                    group: words.text(group.name_id(), &[]),
-                    question: words.text(sign.question_id()?, &[]),
-                    tier: tier_in_force(sign, stricter, note_only),
-                };
-                Some((group, choice))
-            })
-            .collect();
-        // Stable: inside a group the order of the table stays.
-        signs.sort_by_key(|(group, _)| *group);
         Self {
             title: words.text("signs-title", &[]),
             how: words.text("signs-how", &[]),
-            signs: signs.into_iter().map(|(_, choice)| choice).collect(),
+            signs: choices(scene),
             nobody_told: nobody_told(words),
             actions: vec![
                 Action::new(words.text("action-stop-and-call", &[]), Does::StopAndCall),
@@ -64,4 +47,27 @@ impl SignsScreen {
             ],
         }
     }
+}
+
+/// Every caution that can be reported, in the order of its groups.
+pub(super) fn choices(scene: &Scene<'_>) -> Vec<SignChoice> {
+    let words = scene.words;
+    let plan = scene.state.rule().programme();
+    let stricter = plan.map(|plan| plan.stricter_signs.as_slice()).unwrap_or_default();
+    let note_only = plan.is_some_and(|plan| plan.spotting_note_only);
+    let mut signs: Vec<(SignGroup, SignChoice)> = Sign::asked()
+        .filter_map(|sign| {
+            let group = sign.group()?;
+            let choice = SignChoice {
+                sign,
+                group: words.text(group.name_id(), &[]),
+                question: words.text(sign.question_id()?, &[]),
+                tier: tier_in_force(sign, stricter, note_only),
+            };
+            Some((group, choice))
+        })
+        .collect();
+    // Stable: inside a group the order of the table stays.
+    signs.sort_by_key(|(group, _)| *group);
+    signs.into_iter().map(|(_, choice)| choice).collect()
 }

@@ -114,7 +114,7 @@ fn still_seen(counted: &[crate::diary::resolve::Counted<'_>], words: &Words) -> 
     says
 }
 
-fn opens(opens: &Opens, words: &Words) -> Vec<String> {
+pub(super) fn opens(opens: &Opens, words: &Words) -> Vec<String> {
     match opens {
         Opens::Recipients(names) => {
             vec![words.text("summary-opens-recipients", &[("names", names.join(", ").into())])]

@@ -6,7 +6,7 @@
 use chrono::{Datelike, Days, NaiveDate};
 use serde::Serialize;
 
-use super::{Action, Begin, Does, Scene, plain};
+use super::{Action, Begin, Does, Scene, Welcome, plain};
 use crate::message_id;
 use crate::programme::plan::{PracticePlan, Programme, Step};
 use crate::programme::values::Practice;
@@ -20,6 +20,8 @@ pub struct TodayScreen {
     pub title: String,
     /// The day.
     pub date: String,
+    /// "Welcome back", after a while without entries.
+    pub welcome: Option<Welcome>,
     /// What must be known or answered first, most important first.
     pub notices: Vec<Notice>,
     /// The present step, unless the plan has none or a pause stands.
@@ -92,6 +94,7 @@ impl TodayScreen {
         Self {
             title: scene.words.text("today-title", &[]),
             date: plain::date(scene.words, scene.now.day()),
+            welcome: Welcome::back(scene),
             next: today.next(&notices, step.as_ref()),
             notices,
             practices: today.practices(),
@@ -186,6 +189,15 @@ impl Today<'_> {
                 words.text("today-no-programme", &[]),
                 act(message_id!("action-accept-programme"), Does::AcceptProgramme),
             );
+        }
+        // These two can wait, so they stand last and are never the next thing to do.
+        if let Some(of) = super::settled::asked_today(self.scene) {
+            let action = act(message_id!("action-settled"), Does::Settled { of });
+            note(words.text("today-settled", &[]), action);
+        }
+        if super::activities::due(self.scene) && !self.scene.nothing_continues() {
+            let action = act(message_id!("action-activities"), Does::Activities);
+            note(words.text("today-activities", &[]), action);
         }
         notices
     }
@@ -289,7 +301,9 @@ impl Today<'_> {
     /// What a notice asks comes first, then the practice itself; where nothing more is asked of the day,
     /// breathing.
     fn next(&self, notices: &[Notice], step: Option<&StepCard>) -> Action {
-        let asked = notices.iter().find_map(|notice| notice.action.clone());
+        let can_wait = |does: &Does| matches!(does, Does::Settled { .. } | Does::Activities);
+        let mut asked = notices.iter().filter_map(|notice| notice.action.clone());
+        let asked = asked.find(|action| !can_wait(&action.does));
         let open = step.is_some_and(|step| !step.enough);
         let off = self.scene.state.rule().is_off(self.scene.now.day());
         let own = if open && !off {
@@ -318,12 +332,12 @@ impl Today<'_> {
             actions.push(Action::new(self.say(message_id!("action-suggestion")), Does::Suggestion));
             actions.push(Action::new(self.say(message_id!("action-ladder")), Does::Ladder));
         }
-        actions.push(Action::new(self.say(message_id!("action-entries")), Does::Entries));
-        if self.programme.is_some() {
-            actions.push(Action::new(self.say(message_id!("action-plan")), Does::Plan));
-        }
-        actions.push(Action::new(self.say(message_id!("action-reminders")), Does::Reminders));
-        actions.push(Action::new(self.say(message_id!("action-keeping")), Does::Keeping));
+        actions.push(Action::new(
+            self.say(message_id!("action-calendar")),
+            Does::Calendar { month: None },
+        ));
+        actions.push(Action::new(self.say(message_id!("action-questions")), Does::Questions));
+        actions.push(Action::new(self.say(message_id!("action-more")), Does::More));
         actions
     }
 }

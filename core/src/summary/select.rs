@@ -3,6 +3,7 @@
 use std::collections::{HashMap, HashSet};
 
 use chrono::NaiveDate;
+use serde::Serialize;
 
 use super::form::{Form, Marks, Narrowed, Summary, VERSION};
 use super::identity::DiaryIdentity;
@@ -17,7 +18,7 @@ use crate::words::Words;
 
 /// What she chose to hand over. Whether she would like time alone is no part of it: that is asked only
 /// where the summary is sealed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Selection {
     /// Nothing that happened before this day.
     pub from: Option<NaiveDate>,

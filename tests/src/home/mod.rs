@@ -1,6 +1,10 @@
 //! A person at home: one diary on a simulated disk, and short ways to ask and to tell. The plan and
 //! everything told are invented.
 
+mod still;
+
+pub use still::without_ids;
+
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -201,6 +205,16 @@ impl Home {
             Companion::open(&ports(&disk, 2), Path::new(FOLDER), &keeper(), "en", &moment)
                 .expect("opens");
         Self { disk, companion, moment }
+    }
+
+    /// A screen as JSON, without its ids.
+    ///
+    /// # Panics
+    /// Never: every screen can be written as JSON.
+    pub fn still(&mut self, request: Request) -> serde_json::Value {
+        let mut json = self.json(request);
+        without_ids(&mut json);
+        json
     }
 
     /// A screen as JSON.

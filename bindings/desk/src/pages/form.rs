@@ -84,6 +84,11 @@ impl Fields {
         Self(fields)
     }
 
+    /// Whether nothing was sent.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
     /// The first value of a name, trimmed; `None` where it is missing or empty.
     pub(crate) fn first(&self, name: &str) -> Option<&str> {
         let value = self.0.iter().find(|(own, _)| own == name).map(|(_, value)| value.trim());

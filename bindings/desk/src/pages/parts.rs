@@ -128,6 +128,9 @@ pub(crate) enum Part {
     /// Something that waits behind its heading.
     #[template(path = "parts/fold.html")]
     Fold { title: String, open: bool, parts: Vec<Part> },
+    /// A month: each day with what was done on it.
+    #[template(path = "parts/month.html")]
+    Month { caption: String, weekdays: Vec<(String, String)>, weeks: Vec<Vec<Day>> },
     /// A place that a link of the same page leads to.
     #[template(path = "parts/place.html")]
     Place { id: &'static str },
@@ -140,6 +143,20 @@ pub(crate) enum Part {
     /// A form.
     #[template(path = "parts/form.html")]
     Form(Form),
+}
+
+/// A day of a month.
+pub(crate) struct Day {
+    /// Its number.
+    pub(crate) number: String,
+    /// Its date and what was done, in words.
+    pub(crate) label: String,
+    /// Where what was written of it stands.
+    pub(crate) to: Option<String>,
+    /// Whether it belongs to the month.
+    pub(crate) in_month: bool,
+    /// Whether it is today.
+    pub(crate) is_today: bool,
 }
 
 /// A clock, and the breath to follow beside it. The script reads it from the page.
@@ -221,7 +238,7 @@ pub(crate) enum Kind {
     /// Any of these.
     Any(Vec<Choice>),
     /// A number with words at both ends, and "rather not say".
-    Scale { least: String, most: String, numbers: Vec<Choice>, unsaid: Choice },
+    Scale { least: String, most: String, numbers: Vec<Choice>, unsaid: Option<Choice> },
     /// One line, a number, a day, a time, a secret, a file.
     Line {
         input: &'static str,

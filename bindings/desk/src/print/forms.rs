@@ -8,6 +8,12 @@ use super::press::actions;
 /// The questions of a session, as a reminder of what can be told.
 pub(super) fn log(page: &mut Page, screen: &LogSessionScreen) {
     page.title(&screen.title);
+    if let Some(current) = &screen.current {
+        page.paragraph(&current.when);
+        for says in current.says.iter().chain(&current.signs) {
+            page.point(says);
+        }
+    }
     let mut ask = |label: &str, answers: Vec<&str>| {
         page.paragraph(label);
         for answer in answers {

@@ -4,6 +4,7 @@
 mod forms;
 mod keeping;
 mod lists;
+mod more;
 mod page;
 mod practice;
 mod press;
@@ -63,6 +64,20 @@ pub(crate) fn screen(json: bool, record: &Screen) -> Result<(), Failure> {
         Screen::Kept(screen) => lists::kept(page, screen),
         Screen::Keeping(screen) => keeping::keeping(page, screen),
         Screen::Erase(screen) => keeping::erase(page, screen),
+        Screen::FirstRun(screen) => more::first_run(page, screen),
+        Screen::More(screen) => more::more(page, screen),
+        Screen::Calendar(screen) => more::calendar(page, screen),
+        Screen::Entry(screen) => more::entry(page, screen),
+        Screen::Correct(screen) => more::correct(page, screen),
+        Screen::Questions(screen) => more::questions(page, screen),
+        Screen::Activities(screen) => more::activities(page, screen),
+        Screen::TimeOff(screen) => more::time_off(page, screen),
+        Screen::LookForward(screen) => more::look_forward(page, screen),
+        Screen::Settled(screen) => more::settled(page, screen),
+        Screen::Ending(screen) => more::ending(page, screen),
+        Screen::Shows(screen) => more::shows(page, screen),
+        Screen::Settings(screen) => more::settings(page, screen),
+        Screen::Summary(screen) => more::summary_form(page, screen),
         Screen::Practices(screen) => practice::practices(page, screen),
         Screen::AnythingNew(screen) => practice::anything_new(page, screen),
         Screen::Breathing(screen) => practice::breathing(page, screen),

@@ -1,7 +1,7 @@
 //! What a phone would let one press, as the command to type.
 
 use frond_core::diary::entry::{Chosen, EntryId};
-use frond_core::screens::{Action, Does};
+use frond_core::screens::{Action, Does, FirstRunPage};
 
 use super::Page;
 
@@ -54,6 +54,33 @@ pub(super) fn command(does: &Does) -> String {
         Does::EraseEntry { of } => format!("frond erase --entry {}", short(*of)),
         Does::EraseDays { from, to } => format!("frond erase --from {from} --to {to}"),
         Does::EraseAll => "frond erase --everything".to_owned(),
+        Does::FirstRun { page } => {
+            let page = match page {
+                FirstRunPage::Breathe => "breathe",
+                FirstRunPage::About => "about",
+                FirstRunPage::Lock => "lock",
+                FirstRunPage::Language => "language",
+                FirstRunPage::Copy => "copy",
+            };
+            format!("frond show first-run {page}")
+        }
+        Does::More => "frond show more".to_owned(),
+        Does::Calendar { month: None } => "frond show calendar".to_owned(),
+        Does::Calendar { month: Some((year, month)) } => {
+            format!("frond show calendar {year}-{month:02}")
+        }
+        Does::Day { day } => format!("frond show day {day}"),
+        Does::Entry { of } => format!("frond show entry {}", short(*of)),
+        Does::Correct { of } => format!("frond show correct {}", short(*of)),
+        Does::Questions => "frond show questions".to_owned(),
+        Does::Activities => "frond show activities".to_owned(),
+        Does::TimeOff => "frond show time-off".to_owned(),
+        Does::LookForward => "frond show look-forward".to_owned(),
+        Does::Settled { of } => format!("frond tell settled --of {} ANSWER", short(*of)),
+        Does::Ending => "frond show ending".to_owned(),
+        Does::Shows => "frond show shows".to_owned(),
+        Does::Settings => "frond show settings".to_owned(),
+        Does::Summary => "frond show summary".to_owned(),
         Does::StepCheck => "frond step".to_owned(),
         Does::Screening => "frond tell cautions".to_owned(),
         Does::LogAsPlanned => "frond log".to_owned(),

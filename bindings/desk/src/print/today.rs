@@ -3,10 +3,20 @@
 use frond_core::screens::TodayScreen;
 
 use super::Page;
-use super::press::{actions, command};
+use super::press::{actions, command, command_of};
 
 pub(super) fn today(page: &mut Page, screen: &TodayScreen) {
     page.title(&format!("{} · {}", screen.title, screen.date));
+    if let Some(welcome) = &screen.welcome {
+        page.heading(&welcome.title);
+        for says in &welcome.says {
+            page.paragraph(says);
+        }
+        for line in welcome.actions.iter().filter_map(command_of) {
+            page.inside(2, &line);
+        }
+        page.gap();
+    }
     for notice in &screen.notices {
         page.paragraph(&notice.text);
         if let Some(action) = &notice.action {

@@ -7,7 +7,7 @@ use super::id::SignNoted;
 use crate::programme::values::{Passage, Position, Practice, Rating, RatingKind, Size};
 
 /// One occasion of one practice.
-#[derive(Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Session {
     /// Kind of practice.

@@ -27,6 +27,12 @@ const FILES: &[(&str, &str)] = &[
     ("suggestion.ftl", include_str!("suggestion.ftl")),
     ("keeping.ftl", include_str!("keeping.ftl")),
     ("summary.ftl", include_str!("summary.ftl")),
+    ("first_run.ftl", include_str!("first_run.ftl")),
+    ("entry.ftl", include_str!("entry.ftl")),
+    ("visit.ftl", include_str!("visit.ftl")),
+    ("pause.ftl", include_str!("pause.ftl")),
+    ("settings.ftl", include_str!("settings.ftl")),
+    ("shows.ftl", include_str!("shows.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
     ("page.ftl", include_str!("page.ftl")),
 ];

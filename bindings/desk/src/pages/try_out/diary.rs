@@ -29,6 +29,8 @@ pub(crate) struct Diary {
     state: State,
     /// What somebody wrote in it is invented.
     pub(super) invented: bool,
+    /// A diary that was just started: the first run comes first, once.
+    pub(super) fresh: bool,
     /// Whether the diary is opened with the recovery phrase, which cannot write it anew.
     pub(super) by_phrase: bool,
     /// A programme that was handed over at the start and waits to be read.
@@ -83,6 +85,7 @@ impl Diary {
             clock,
             state: State::Shut,
             invented: false,
+            fresh: false,
             by_phrase: there && args.secret.is_phrase(),
             waiting: None,
             phrase: None,
@@ -130,6 +133,7 @@ impl Diary {
             clock: Clock::beginning(begin)?,
             state: State::Shut,
             invented: !args.empty,
+            fresh: false,
             by_phrase: false,
             waiting: None,
             phrase: None,
@@ -222,6 +226,7 @@ impl Diary {
         let keeper = self.keeper.as_ref();
         let companion = Companion::start(&self.ports, &self.folder, keeper, &self.language)?;
         self.state = State::Open(Box::new(companion));
+        self.fresh = true;
         Ok(())
     }
 

@@ -1,11 +1,11 @@
 //! What was written; what was just kept, with a way to take it back.
 
 use frond_core::companion::{Request, Told};
-use frond_core::screens::{Action, Does, EntriesScreen, KeptScreen};
+use frond_core::screens::{EntriesScreen, KeptScreen};
 
 use super::visit::{Shown, Visit};
 use crate::pages::form::Fields;
-use crate::pages::parts::{Look, Page, Part, Press};
+use crate::pages::parts::{Look, Page, Part};
 
 pub(super) fn entries(visit: &mut Visit<'_>) -> Shown {
     visit.see(Request::Entries)
@@ -33,24 +33,11 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &EntriesScreen) -> Shown {
         if !entry.notes.is_empty() {
             parts.push(Part::Text { says: entry.notes.clone(), class: "quiet" });
         }
-        if entry.can_change {
-            let out = Action {
-                label: visit.words.text("page-leave-out", &[]),
-                does: Does::Strike { of: entry.id },
-            };
-            let gone = Press::go(
-                visit.words.text("page-erase-entry", &[]),
-                format!("/erase/entry/{}", entry.id),
-            );
-            let presses = vec![visit.press(&out, Look::Quiet)?, gone];
-            let title = visit.words.text("page-change", &[]);
-            let inside = vec![Part::Presses { presses }];
-            parts.push(Part::Fold { title, open: false, parts: inside });
-        }
+        let presses = vec![visit.press(&entry.opens, Look::Quiet)?];
+        parts.push(Part::Presses { presses });
         cards.push(Part::Card { title: entry.when.clone(), here: None, parts });
     }
-    let mut presses = visit.presses(&screen.actions)?;
-    presses.push(Press::go(visit.words.text("page-summary", &[]), "/summary"));
+    let presses = visit.presses(&screen.actions)?;
     let mut page =
         Page::new(&visit.frame, &screen.title).text(screen.empty.clone()).presses(presses);
     for card in cards {

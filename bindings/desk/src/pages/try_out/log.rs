@@ -4,7 +4,7 @@
 use frond_core::companion::{Request, SessionTold, Told};
 use frond_core::diary::entry::{Answer, Ended, Ratings, UsedPart};
 use frond_core::programme::values::{Passage, Position, Practice, Rating, RatingKind, Size};
-use frond_core::screens::{LogSessionScreen, RatingQuestion, Screen};
+use frond_core::screens::{LogSessionScreen, PresentSession, RatingQuestion, Screen};
 
 use super::signs;
 use super::visit::{Shown, Visit};
@@ -21,19 +21,74 @@ pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
 }
 
 pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
-    let id = visit.id_of(fields)?;
-    let Screen::LogSession(screen) = visit.ask(Request::LogSession)? else {
-        return Err(visit.nothing_here());
-    };
-    let screen = LogSessionScreen { id, ..screen };
+    match visit.ask(Request::LogSession)? {
+        Screen::LogSession(screen) => write(visit, screen, fields),
+        other => visit.show(&other),
+    }
+}
+
+/// Writes what the form tells: a new session, or how an earlier one really was.
+pub(super) fn write(visit: &mut Visit<'_>, screen: LogSessionScreen, fields: &Fields) -> Shown {
+    let screen = LogSessionScreen { id: visit.id_of(fields)?, ..screen };
     let problems = match read(visit, &screen, fields) {
-        Ok((told, happened)) => match visit.write(id, Told::Session(told), happened)? {
-            Ok(kept) => return Ok(kept),
-            Err(problem) => vec![problem],
-        },
+        Ok((session, happened)) => {
+            let told = match &screen.current {
+                None => Told::Session(session),
+                Some(current) => {
+                    let told = Box::new(Told::Session(with_the_rest(session, current)));
+                    Told::Correct { of: current.of, told }
+                }
+            };
+            match visit.write(screen.id, told, happened)? {
+                Ok(kept) => return Ok(kept),
+                Err(problem) => vec![problem],
+            }
+        }
         Err(problems) => problems,
     };
     page(visit, &screen, fields, problems)
+}
+
+/// What the form does not ask goes along unchanged: earlier parts, and the signs noted with it.
+fn with_the_rest(mut session: SessionTold, current: &PresentSession) -> SessionTold {
+    let earlier = current.session.parts.split_last().map_or(&[][..], |(_, earlier)| earlier);
+    session.parts.splice(0..0, earlier.iter().copied());
+    session.signs.extend(current.session.signs.iter().map(|noted| noted.sign));
+    session
+}
+
+/// What stands there now, as the form would have sent it.
+fn present(current: &PresentSession) -> Fields {
+    let session = &current.session;
+    let mut all = vec![
+        ("practice".to_owned(), code(&session.practice)),
+        ("position".to_owned(), code(&session.position)),
+        ("ended".to_owned(), code(&session.ended)),
+    ];
+    let mut add = |name: &str, value: String| all.push((name.to_owned(), value));
+    let seconds = session.main_seconds();
+    let (whole, tenth) = (seconds / 60, seconds % 60 / 6);
+    add("minutes", if tenth == 0 { whole.to_string() } else { format!("{whole}.{tenth}") });
+    if let Some(size) = session.main_size() {
+        add("size", size.get().to_string());
+    }
+    for kind in RatingKind::ALL {
+        let answer = match kind {
+            RatingKind::Peak => session.ratings.peak,
+            RatingKind::Before => session.ratings.before,
+            RatingKind::After => session.ratings.after,
+            RatingKind::Worry => session.ratings.worry,
+        };
+        match answer {
+            Some(Answer::Rated(rating)) => add(name_of(kind), rating.get().to_string()),
+            Some(Answer::RatherNotSay) => add(name_of(kind), UNSAID.to_owned()),
+            None => {}
+        }
+    }
+    if let Some(note) = &session.note {
+        add("note", note.as_str().to_owned());
+    }
+    Fields::of(all)
 }
 
 pub(super) fn page(
@@ -42,10 +97,20 @@ pub(super) fn page(
     fields: &Fields,
     problems: Vec<Problem>,
 ) -> Shown {
-    let form = form(visit, screen, fields)?;
+    // A form that comes back has what was typed; a new one, of a session that is put right, what stands
+    // there now.
+    let filled = screen.current.as_ref().filter(|_| fields.is_empty()).map(present);
+    let form = form(visit, screen, filled.as_ref().unwrap_or(fields))?;
     let presses = visit.presses(&screen.actions)?;
+    let current = screen.current.as_ref();
+    let says = current.map(|current| {
+        std::iter::once(current.when.clone())
+            .chain(current.says.clone())
+            .chain(current.signs.clone())
+    });
     Ok(Page::new(&visit.frame, &screen.title)
         .problems(problems)
+        .text(says.into_iter().flatten())
         .text(screen.cautions.first().cloned())
         .form(form)
         .quiet(screen.cautions.iter().skip(1).cloned())
@@ -90,7 +155,10 @@ fn form(
     all.push(Field::new("note", &screen.note_label, note).hint(screen.note_caution.clone()));
     all.push(when::field(visit, words.text("page-when", &[]), fields));
     Ok(Form {
-        to: "/log".to_owned(),
+        to: match &screen.current {
+            None => "/log".to_owned(),
+            Some(current) => format!("/entry/{}/correct", current.of),
+        },
         upload: false,
         hidden: vec![("id", screen.id.to_string())],
         fields: all,
@@ -138,11 +206,11 @@ pub(super) fn scale(question: &RatingQuestion, fields: &Fields) -> Field {
         least: question.least.clone(),
         most: question.most.clone(),
         numbers: choices_of(name, numbers, fields),
-        unsaid: Choice {
+        unsaid: Some(Choice {
             value: UNSAID.to_owned(),
             label: question.rather_not_say.clone(),
             chosen: fields.has(name, UNSAID),
-        },
+        }),
     };
     Field::new(name, &question.question, kind)
 }

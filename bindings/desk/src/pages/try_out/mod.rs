@@ -13,17 +13,21 @@ mod chrome;
 mod clock;
 mod diary;
 mod entries;
+mod entry;
 mod erase;
 mod health;
 mod keeping;
 mod ladder;
 mod log;
+mod overview;
+mod own_words;
 mod plan;
 mod practice;
 mod press;
 mod rate;
 mod reminders;
 mod restore;
+mod settings;
 mod show;
 mod shut;
 mod signs;
@@ -190,6 +194,32 @@ fn router(app: App) -> Router {
         .route("/spoke", shows(spoke::ask).merge(takes(spoke::told)))
         .route("/entries", shows(entries::entries))
         .route("/kept/{entry}", shows_one(entries::kept))
+        .route("/entry/{entry}", shows_one(entry::entry))
+        .route(
+            "/entry/{entry}/correct",
+            shows_one(entry::correct).merge(takes_one(entry::corrected)),
+        )
+        .route("/more", shows(overview::more))
+        .route("/calendar", shows(overview::calendar))
+        .route("/calendar/{month}", shows_one(overview::month))
+        .route("/day/{day}", shows_one(overview::day))
+        .route("/shows", shows(overview::shows))
+        .route("/ending", shows(overview::ending))
+        .route("/first/{page}", shows_one(overview::first_run))
+        .route("/settings", shows(settings::settings))
+        .route("/settings/language", takes(settings::language))
+        .route("/settings/numbers", takes(settings::numbers))
+        .route("/questions", shows(own_words::questions).merge(takes(own_words::question_told)))
+        .route(
+            "/look-forward",
+            shows(own_words::look_forward).merge(takes(own_words::look_forward_told)),
+        )
+        .route("/time-off", shows(own_words::time_off).merge(takes(own_words::time_off_told)))
+        .route(
+            "/settled/{of}",
+            shows_one(own_words::settled).merge(takes_one(own_words::settled_told)),
+        )
+        .route("/activities", shows(own_words::activities).merge(takes(own_words::activity_told)))
         .route("/plan", shows(plan::plan))
         .route("/plan/add", shows(plan::add).merge(takes_file(plan::added, plan::MOST)))
         .route("/plan/accept", takes(plan::accept))

@@ -5,8 +5,8 @@ use axum::response::Response;
 use frond_core::diary::entry::Chosen;
 use frond_core::screens::{Action, Does};
 
-use super::practice;
 use super::visit::Visit;
+use super::{overview, practice};
 use crate::pages::parts::{How, Look, Press};
 
 impl Visit<'_> {
@@ -73,6 +73,24 @@ impl Visit<'_> {
             Does::EraseEntry { of } => go(&format!("/erase/entry/{of}")),
             Does::EraseDays { .. } => go("/erase/days"),
             Does::EraseAll => go("/erase/all"),
+            Does::FirstRun { page } => go(&overview::first_run_address(page)),
+            Does::More => go("/more"),
+            Does::Calendar { month: None } => go("/calendar"),
+            Does::Calendar { month: Some((year, month)) } => {
+                go(&format!("/calendar/{year:04}-{month:02}"))
+            }
+            Does::Day { day } => go(&format!("/day/{day}")),
+            Does::Entry { of } => go(&format!("/entry/{of}")),
+            Does::Correct { of } => go(&format!("/entry/{of}/correct")),
+            Does::Questions => go("/questions"),
+            Does::Activities => go("/activities"),
+            Does::TimeOff => go("/time-off"),
+            Does::LookForward => go("/look-forward"),
+            Does::Settled { of } => go(&format!("/settled/{of}")),
+            Does::Ending => go("/ending"),
+            Does::Shows => go("/shows"),
+            Does::Settings => go("/settings"),
+            Does::Summary => go("/summary"),
             Does::Practices => go("/practices"),
             Does::Breathing => go("/breathing"),
             Does::Begin(begin) => Ok(How::Send {

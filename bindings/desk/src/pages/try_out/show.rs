@@ -7,8 +7,8 @@ use frond_core::screens::Screen;
 
 use super::visit::{Shown, Visit};
 use super::{
-    breathing, entries, erase, health, keeping, ladder, log, plan, practice, rate, reminders,
-    signs, spoke, stop, suggestion, today,
+    breathing, entries, entry, erase, health, keeping, ladder, log, overview, own_words, plan,
+    practice, rate, reminders, settings, signs, spoke, stop, suggestion, summary, today,
 };
 use crate::pages::form::Fields;
 
@@ -52,6 +52,22 @@ impl Visit<'_> {
             Screen::HoldQuestions(screen) => health::holds_page(self, screen, &blank(), vec![]),
             Screen::Accept(screen) => plan::accept_page(self, screen),
             Screen::StepCheck(screen) => ladder::check_page(self, screen),
+            Screen::FirstRun(screen) => overview::first_run_page(self, screen),
+            Screen::More(screen) => overview::more_page(self, screen),
+            Screen::Calendar(screen) => overview::calendar_page(self, screen),
+            Screen::Entry(screen) => entry::page(self, screen),
+            Screen::Correct(screen) => entry::correct_page(self, screen, &blank(), vec![]),
+            Screen::Questions(screen) => own_words::questions_page(self, screen, &blank(), vec![]),
+            Screen::Activities(screen) => own_words::activities_page(self, screen, vec![]),
+            Screen::TimeOff(screen) => own_words::time_off_page(self, screen, &blank(), vec![]),
+            Screen::LookForward(screen) => {
+                own_words::look_forward_page(self, screen, &blank(), vec![])
+            }
+            Screen::Settled(screen) => own_words::settled_page(self, screen),
+            Screen::Ending(screen) => overview::ending_page(self, screen),
+            Screen::Shows(screen) => overview::shows_page(self, screen),
+            Screen::Settings(screen) => settings::page(self, screen),
+            Screen::Summary(screen) => summary::page(self, screen, &blank(), vec![]),
             Screen::Reminders(screen) => reminders::page(self, screen, &blank(), vec![]),
         };
         page

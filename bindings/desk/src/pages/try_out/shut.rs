@@ -55,7 +55,7 @@ pub(super) fn start(visit: &mut Visit<'_>, _: &Fields) -> Shown {
     }
     visit.diary.start().map_err(|trouble| visit.trouble(&trouble))?;
     visit.diary.invented = false;
-    Ok(see("/today"))
+    Ok(see("/"))
 }
 
 /// Opens with the recovery phrase, and sets a new passphrase with it.

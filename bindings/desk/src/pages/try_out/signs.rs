@@ -78,7 +78,8 @@ pub(super) fn chosen(fields: &Fields) -> Vec<Sign> {
     fields.all("sign").filter_map(decode).collect()
 }
 
-fn grouped(signs: &[SignChoice], fields: &Fields) -> Vec<Field> {
+/// The cautions in their groups, those chosen that were sent.
+pub(super) fn grouped(signs: &[SignChoice], fields: &Fields) -> Vec<Field> {
     let mut groups: Vec<(&str, Vec<(String, String)>)> = Vec::new();
     for choice in signs {
         let pair = (code(&choice.sign), choice.question.clone());

@@ -1,18 +1,22 @@
 //! Today: one thing to do, the largest; what the plan asks; that breathing is enough.
 
+use axum::response::Response;
 use frond_core::companion::{Request, Told};
 use frond_core::screens::{PracticeCard, Screen, StepCard, TodayScreen};
 
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::Fields;
-use crate::pages::parts::{Look, Page, Part};
+use crate::pages::parts::{Look, Page, Part, Press};
 
-/// The first page: a plan that was handed over at the start comes before everything else, then a practice
-/// that waits, then Today.
+/// The first page: a plan that was handed over at the start comes before everything else, then the
+/// first run of a new diary, a practice that waits, then Today.
 pub(super) fn first(visit: &mut Visit<'_>) -> Shown {
     visit.companion()?;
     if visit.diary.waiting.is_some() {
         return Ok(see("/plan/add"));
+    }
+    if std::mem::take(&mut visit.diary.fresh) {
+        return Ok(see("/first/breathe"));
     }
     Ok(see(match visit.ask(Request::Home)? {
         Screen::Today(_) => "/today",
@@ -36,11 +40,21 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
         let press = action.map(|action| visit.press(action, Look::Equal)).transpose()?;
         notices.push(Part::Notice { says: vec![notice.text.clone()], press });
     }
+    let welcome = match &screen.welcome {
+        None => None,
+        Some(welcome) => {
+            let presses: Result<Vec<Press>, Response> =
+                welcome.actions.iter().map(|action| visit.press(action, Look::Equal)).collect();
+            let says = Part::Text { says: welcome.says.clone(), class: "" };
+            let parts = vec![says, Part::Presses { presses: presses? }];
+            Some(Part::Card { title: welcome.title.clone(), here: None, parts })
+        }
+    };
     let mut presses = visit.next_and(&screen.next, &screen.actions)?;
     let others = presses.split_off(1);
     let frame = visit.frame.clone();
     let mut page = Page::new(&frame, &screen.title).under(&screen.date);
-    for notice in notices {
+    for notice in welcome.into_iter().chain(notices) {
         page = page.part(notice);
     }
     if let Some(step) = &screen.step {

@@ -1,0 +1,114 @@
+//! What this phone can still show to somebody who looks: said honestly, with what Frond does about each and
+//! what only she can do. Frond never claims to be invisible. Hazard H11.
+
+use serde::Serialize;
+
+use super::section::{not_right, today, whom_to_call};
+use super::{Action, Does, Scene};
+
+/// What this phone can still show.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct ShowsScreen {
+    /// Heading.
+    pub title: String,
+    /// What to know first.
+    pub says: Vec<String>,
+    /// One matter each.
+    pub parts: Vec<Shown>,
+    /// What else can be done.
+    pub actions: Vec<Action>,
+}
+
+/// What the shell that shows this does on its device. Nothing is claimed that it did not say.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Covered {
+    /// It hides the screens in pictures of the screen and in the list of open apps.
+    pub screen: bool,
+    /// It asks the keyboard to learn nothing.
+    pub keyboard: bool,
+    /// It keeps the diary out of the device's own backups.
+    pub backups: bool,
+}
+
+/// One thing that can be seen.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct Shown {
+    /// What it is.
+    pub title: String,
+    /// What Frond does about it.
+    pub frond: String,
+    /// What only she can do.
+    pub you: String,
+}
+
+impl ShowsScreen {
+    pub(crate) fn new(scene: &Scene<'_>, covered: Covered) -> Self {
+        let words = scene.words;
+        let shown = |title: String, frond: String, you: String| Shown { title, frond, you };
+        let parts = vec![
+            shown(
+                words.text("shows-installed", &[]),
+                words.text("shows-installed-frond", &[]),
+                words.text("shows-installed-you", &[]),
+            ),
+            shown(
+                words.text("shows-reminders", &[]),
+                words.text("shows-reminders-frond", &[]),
+                words.text("shows-reminders-you", &[]),
+            ),
+            shown(
+                words.text("shows-calendar", &[]),
+                words.text("shows-calendar-frond", &[]),
+                words.text("shows-calendar-you", &[]),
+            ),
+            shown(
+                words.text("shows-given", &[]),
+                words.text("shows-given-frond", &[]),
+                words.text("shows-given-you", &[]),
+            ),
+            shown(
+                words.text("shows-screen", &[]),
+                if covered.screen {
+                    words.text("shows-screen-frond", &[])
+                } else {
+                    words.text("shows-screen-not", &[])
+                },
+                words.text("shows-screen-you", &[]),
+            ),
+            shown(
+                words.text("shows-keyboard", &[]),
+                if covered.keyboard {
+                    words.text("shows-keyboard-frond", &[])
+                } else {
+                    words.text("shows-keyboard-not", &[])
+                },
+                words.text("shows-keyboard-you", &[]),
+            ),
+            shown(
+                words.text("shows-backups", &[]),
+                if covered.backups {
+                    words.text("shows-backups-frond", &[])
+                } else {
+                    words.text("shows-backups-not", &[])
+                },
+                words.text("shows-backups-you", &[]),
+            ),
+            shown(
+                words.text("shows-watched", &[]),
+                words.text("shows-watched-frond", &[]),
+                words.text("shows-watched-you", &[]),
+            ),
+        ];
+        Self {
+            title: words.text("shows-title", &[]),
+            says: vec![words.text("shows-says", &[]), words.text("shows-danger", &[])],
+            parts,
+            actions: vec![
+                whom_to_call(scene),
+                not_right(scene),
+                Action::new(words.text("action-keeping", &[]), Does::Keeping),
+                today(scene),
+            ],
+        }
+    }
+}

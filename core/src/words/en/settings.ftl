@@ -1,0 +1,31 @@
+# Settings, and everything that is not needed every day.
+
+settings-title = Settings
+settings-language = Language
+settings-language-reviewed = A licensed clinician has read its safety text.
+settings-language-not-reviewed = No licensed clinician has read its safety text yet. It is here to be tried out.
+settings-numbers = Sizes and counts on today, where your plan folds them
+settings-numbers-folded = Folded until I open them
+settings-numbers-open = Always open
+settings-lock = What opens your diary
+settings-lock-says = You can change it at any time.
+settings-reminders = Reminders
+settings-copies = Copies
+settings-copies-says = What opens your diary if you forget, and what is left if this device is lost.
+settings-shows = Who could see something
+settings-shows-says = What this phone can still show to someone who looks.
+settings-time-off = Time off
+settings-time-off-says = Days on which nothing is asked.
+settings-erase = Erase
+settings-erase-says = You see what it comes to before anything is erased.
+
+more-title = More
+more-diary = Your diary
+more-plan = Your plan
+more-visit = For your visit
+more-frond = About Frond
+
+action-more = More
+action-settings = Settings
+action-shows = What this phone can still show
+action-first-run = What Frond is
