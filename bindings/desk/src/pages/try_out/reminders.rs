@@ -92,7 +92,7 @@ fn adding(screen: &RemindersScreen, fields: &Fields) -> Form {
             Kind::One(choices_of("practice", practices.collect(), fields)),
         ),
         Field::new("on", &words.days, Kind::Any(choices_of("on", days.collect(), fields))),
-        Field::new("at", &words.times, line("time", fields, "at", "", true)),
+        Field::new("at", &words.times, line("text", fields, "at", "", false)),
         Field::new("after", &words.after, line("text", fields, "after", "", false)),
         Field::new("about", &words.about, line("time", fields, "about", "", true)),
         Field::new("skip", &words.skip, Kind::Any(choices_of("skip", skip, fields))),
@@ -193,7 +193,14 @@ fn added(visit: &Visit<'_>, fields: &Fields) -> Result<Reminder, Problem> {
             },
         },
         None => {
-            let at = ClockTimes::try_from(vec![time(visit, fields, "at")?])
+            let typed = fields.first("at").unwrap_or_default();
+            let apart = typed.split(|letter: char| letter == ',' || letter.is_whitespace());
+            let times = apart.filter(|time| !time.is_empty()).map(|time| {
+                ClockTime::try_from(time.to_owned())
+            });
+            let times: Result<Vec<ClockTime>, _> = times.collect();
+            let at = times
+                .and_then(ClockTimes::try_from)
                 .map_err(|_| Problem::at("at", visit.words.text("page-error-time", &[])))?;
             When::Times { days, at }
         }

@@ -91,7 +91,7 @@ fn closing(visit: &Visit<'_>, screen: &SummaryFormScreen, fields: &Fields) -> Fo
     };
     let ways = screen.ways.iter().map(|own| {
         let label = std::iter::once(own.label.clone()).chain(own.says.clone());
-        (code(&own.way), label.collect::<Vec<_>>().join(" "))
+        (code(&own.way), label.collect::<Vec<_>>().join("\n"))
     });
     let alone = vec![("yes".to_owned(), screen.time_alone.clone())];
     let mut form = Form::to("/summary/file", words.text("page-summary-file", &[]));
