@@ -34,4 +34,5 @@ const FILES: &[(&str, &str)] = &[
     ("settings.ftl", include_str!("settings.ftl")),
     ("shows.ftl", include_str!("shows.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
+    ("page.ftl", include_str!("page.ftl")),
 ];
