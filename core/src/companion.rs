@@ -269,6 +269,7 @@ impl Companion {
                 let counted = resolve(&entries);
                 self.show(&now, |scene| Screen::Entries(EntriesScreen::new(scene, &counted)))
             }
+            Request::Kept { of } => self.again(of, moment)?,
             Request::Plan => self.show(&now, |scene| Screen::Plan(PlanScreen::new(scene))),
             Request::Keeping => self.keeping(&now)?,
             Request::Erase(what) => self.erase_screen(what, &now)?,

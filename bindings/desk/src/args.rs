@@ -41,6 +41,8 @@ pub(crate) struct Args {
 pub(crate) enum Command {
     /// Ten weeks of an invented person, told from beginning to end
     Demo(DemoArgs),
+    /// The patient's screens as pages on this computer, to try them out
+    Try(TryArgs),
     /// Check a programme: errors with their place, warnings with their ground
     Check(CheckArgs),
     /// What the clinician's rule says next, and why
@@ -96,6 +98,38 @@ pub(crate) struct DemoArgs {
     /// A new or empty folder for what it makes
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: PathBuf,
+}
+
+/// The patient's screens in a browser, with the real diary behind them. Only this computer can reach the
+/// pages, and only with the address that is printed; it works once.
+///
+/// Without --diary, a temporary diary filled like `frond demo`, as of the evening after its last entry; it is
+/// removed at the end. Stop with Ctrl-C.
+#[derive(ClapArgs)]
+pub(crate) struct TryArgs {
+    /// A diary of your own: opened, or started where the folder is empty
+    #[arg(long, value_name = "FOLDER", conflicts_with = "empty")]
+    pub(crate) diary: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) secret: crate::secret::SecretArgs,
+    /// A programme, to be read and accepted on the page
+    #[arg(long, value_name = "FILE")]
+    pub(crate) programme: Option<PathBuf>,
+    /// A temporary diary with nothing in it
+    #[arg(long)]
+    pub(crate) empty: bool,
+    /// Pretend that it is this time, such as 2026-05-10T19:30:00+01:00; it runs on from there
+    #[arg(long, value_name = "TIME")]
+    pub(crate) now: Option<Stamp>,
+    /// The language of the screens where the diary names none, such as en
+    #[arg(long, value_name = "TAG")]
+    pub(crate) language: Option<String>,
+    /// Do not open a browser; the address is printed either way
+    #[arg(long)]
+    pub(crate) no_open: bool,
+    /// Listen on this port
+    #[arg(long, value_name = "PORT", hide = true)]
+    pub(crate) port: Option<u16>,
 }
 
 #[derive(ClapArgs)]

@@ -24,12 +24,14 @@ use frond_core::companion::Request;
 
 use crate::args::{Command, ShowArgs};
 use crate::failure::Failure;
+use crate::pages::try_out::try_out;
 use crate::{print, scenario};
 
 /// Runs a command.
 pub(crate) fn run(command: Command) -> Result<(), Failure> {
     match command {
         Command::Demo(args) => scenario::demo(&args.out),
+        Command::Try(args) => try_out(&args),
         Command::Check(args) => check::check(&args),
         Command::Suggest(args) => suggest::suggest(args),
         Command::Replay(args) => replay::replay(&args),

@@ -18,6 +18,7 @@ mod commands;
 mod failure;
 mod file;
 mod marks;
+mod pages;
 mod place;
 mod print;
 mod scenario;

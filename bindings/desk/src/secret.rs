@@ -34,7 +34,7 @@ pub(crate) struct SecretArgs {
 
 impl SecretArgs {
     /// The keeper for a diary that is there.
-    pub(crate) fn keeper(&self) -> Result<Box<dyn KeyKeeper>, Failure> {
+    pub(crate) fn keeper(&self) -> Result<Box<dyn KeyKeeper + Send>, Failure> {
         if self.is_phrase() {
             Ok(Box::new(RecoveryKeeper::new(self.recovery_phrase()?)))
         } else {
@@ -91,7 +91,8 @@ pub(crate) fn keeper(words: &str) -> Result<PassphraseKeeper, Failure> {
     Ok(PassphraseKeeper::new(passphrase(words)?, Stretch::everyday()))
 }
 
-fn passphrase(words: &str) -> Result<Passphrase, Failure> {
+/// A passphrase as given.
+pub(crate) fn passphrase(words: &str) -> Result<Passphrase, Failure> {
     Passphrase::new(words.to_owned()).map_err(|_| {
         Failure::input(
             "The passphrase is empty. Choose a few words that only you would put together.",

@@ -39,6 +39,11 @@ pub enum Request {
     Spoke,
     /// What has been written, newest first.
     Entries,
+    /// What a request with this id wrote, as it was shown then.
+    Kept {
+        /// The id of the request.
+        of: EntryId,
+    },
     /// The plan in plain sentences.
     Plan,
     /// How the diary is kept: keys, backups, what was found damaged.

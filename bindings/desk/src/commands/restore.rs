@@ -22,7 +22,7 @@ pub(crate) fn restore(args: &RestoreArgs) -> Result<(), Failure> {
     };
     let bytes = file::read(&path, PORTABLE_MOST)?;
     // A copy from elsewhere gets a passphrase of its own here; one of this device keeps the one it had.
-    let (copy, keeper): (Copy, Option<Box<dyn KeyKeeper>>) = if is_age(&bytes) {
+    let (copy, keeper): (Copy, Option<Box<dyn KeyKeeper + Send>>) = if is_age(&bytes) {
         let phrase = args.diary.secret().recovery_phrase()?;
         (Copy::read(&ports(), CopyFrom::Elsewhere { bytes: &bytes, phrase: &phrase })?, None)
     } else {

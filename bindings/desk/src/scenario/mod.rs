@@ -15,10 +15,12 @@ mod tests;
 use std::fs::{self, DirBuilder};
 use std::path::Path;
 
+use frond_core::companion::Ports;
 use frond_core::diary::lines;
+use frond_core::moment::Stamp;
 
 use crate::failure::Failure;
-use crate::place::holds_something;
+use crate::place::{holds_something, ports};
 use crate::print::Page;
 
 /// The programme as first issued.
@@ -41,7 +43,7 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     let broken =
         |_| Failure::Else(format!("{} cannot be written. Choose another folder.", out.display()));
     make_folder(out).map_err(broken)?;
-    let played = play::play(&out.join("diary"), PASSPHRASE)?;
+    let played = play::play(&ports(), &out.join("diary"), PASSPHRASE)?;
     let entries = lines::write(&played.entries)
         .map_err(|_| Failure::Else("This cannot be written as JSON.".to_owned()))?;
     let handed = summary::hand_over(&played)?;
@@ -63,6 +65,14 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     handed.tell(&mut page);
     page.show();
     Ok(())
+}
+
+/// Plays the scenario into a new diary and says when its last evening is.
+///
+/// # Errors
+/// The folder cannot be written.
+pub(crate) fn invented(ports: &Ports, folder: &Path, passphrase: &str) -> Result<Stamp, Failure> {
+    Ok(play::play(ports, folder, passphrase)?.end)
 }
 
 fn make_folder(out: &Path) -> std::io::Result<()> {

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use chrono::{NaiveDate, NaiveDateTime, TimeZone};
 use chrono_tz::Tz;
-use frond_core::companion::{Companion, Request, SessionTold, Told, Write};
+use frond_core::companion::{Companion, Ports, Request, SessionTold, Told, Write};
 use frond_core::diary::entry::{
     Answer, Asked, Chosen, Entry, EntryId, Goal, Ratings, ScreeningAnswer, UsedPart,
 };
@@ -15,7 +15,7 @@ use frond_core::screens::{Does as Presses, Screen, SuggestionScreen};
 
 use super::days::{Does, Event, Trainer, events};
 use crate::failure::{Failure, LANGUAGE};
-use crate::{place, secret};
+use crate::secret;
 
 const ZONE: Tz = Tz::Europe__London;
 
@@ -43,9 +43,9 @@ pub(super) struct Played {
 }
 
 /// Plays all of it into a new diary.
-pub(super) fn play(folder: &Path, passphrase: &str) -> Result<Played, Failure> {
+pub(super) fn play(ports: &Ports, folder: &Path, passphrase: &str) -> Result<Played, Failure> {
     let keeper = secret::keeper(passphrase)?;
-    let companion = Companion::start(&place::ports(), folder, &keeper, LANGUAGE)?;
+    let companion = Companion::start(ports, folder, &keeper, LANGUAGE)?;
     let mut player = Player { companion, named: Vec::new() };
     let mut scenes = Vec::new();
     let mut end = stamp("2026-03-02 18:00")?;

@@ -41,4 +41,5 @@ const FILES: &[(&str, &str)] = &[
     ("shows.ftl", include_str!("shows.ftl")),
     ("readback.ftl", include_str!("readback.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
+    ("page.ftl", include_str!("page.ftl")),
 ];

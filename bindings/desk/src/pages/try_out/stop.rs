@@ -1,0 +1,36 @@
+//! Stop and call, in the order of the record; a number is one tap away.
+
+use frond_core::companion::Request;
+use frond_core::safety::LineKind;
+use frond_core::screens::StopScreen;
+
+use super::visit::{Shown, Visit};
+use crate::pages::parts::{How, Look, Page, Part, Press};
+
+pub(super) fn stop(visit: &mut Visit<'_>) -> Shown {
+    visit.see(Request::StopAndCall)
+}
+
+pub(super) fn page(visit: &mut Visit<'_>, screen: &StopScreen) -> Shown {
+    let presses = visit.presses(&screen.actions)?;
+    let mut page = Page::new(&visit.frame, &screen.title);
+    let mut first = true;
+    for line in &screen.call.lines {
+        let class = match line.kind {
+            LineKind::EmergencyNumberFirst | LineKind::StopNow | LineKind::ReadAloud => "lead",
+            LineKind::WhoToCall
+            | LineKind::NobodyTold
+            | LineKind::MayContinue
+            | LineKind::DidRight
+            | LineKind::Later => "",
+        };
+        page = page.part(Part::Text { says: line.text.clone(), class });
+        let dials = line.dial.iter().map(|dial| Press {
+            label: dial.label.clone(),
+            how: How::Dial(dial.number.clone()),
+            look: if std::mem::take(&mut first) { Look::Next } else { Look::Equal },
+        });
+        page = page.presses(dials.collect());
+    }
+    Ok(page.presses(presses).answer())
+}

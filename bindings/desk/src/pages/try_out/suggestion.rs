@@ -1,0 +1,106 @@
+//! What the clinician's rule says, why, and the choices: equals where there are two.
+
+use frond_core::companion::{Request, Told};
+use frond_core::diary::entry::{Chosen, FeelsReady};
+use frond_core::screens::{Does, Reason, SuggestionScreen};
+
+use super::visit::{Shown, Visit};
+use crate::pages::form::Fields;
+use crate::pages::parts::{Look, Page, Part, Press};
+
+pub(super) fn suggestion(visit: &mut Visit<'_>) -> Shown {
+    visit.see(Request::Suggestion)
+}
+
+pub(super) fn page(visit: &mut Visit<'_>, screen: &SuggestionScreen) -> Shown {
+    let (mut choices, mut others) = (Vec::new(), Vec::new());
+    for action in &screen.actions {
+        match action.does {
+            Does::Choose { .. } => choices.push(visit.press(action, Look::Equal)?),
+            Does::StopAndCall => choices.push(visit.press(action, Look::Next)?),
+            Does::FeelsReady => choices.push(visit.press(action, Look::Equal)?),
+            _ => others.push(visit.press(action, Look::Quiet)?),
+        }
+    }
+    let mut page = Page::new(&visit.frame, &screen.title);
+    let mut says = screen.says.iter().cloned();
+    if let Some(first) = says.next() {
+        page = page.part(Part::Text { says: vec![first], class: "lead" });
+    }
+    page = page.text(says).text(screen.bars.clone()).quiet(screen.whose.clone()).presses(choices);
+    if !screen.reasons.is_empty() {
+        let mut parts = Vec::new();
+        for group in &screen.reasons {
+            parts.push(Part::Heading { text: group.heading.clone() });
+            parts.extend(group.reasons.iter().map(reason));
+        }
+        let title = visit.words.text("page-why", &[]);
+        page = page.part(Part::Fold { title, open: false, parts });
+    }
+    let title = visit.words.text("page-cautions", &[]);
+    let points = Part::Points { points: screen.cautions.clone() };
+    let cautions = Part::Card { title, here: None, parts: vec![points] };
+    Ok(page.presses(others).part(cautions).answer())
+}
+
+fn reason(reason: &Reason) -> Part {
+    let mut parts = vec![Part::Text {
+        says: std::iter::once(reason.verdict_text.clone()).chain(reason.missing.clone()).collect(),
+        class: "",
+    }];
+    if !reason.looked_at.is_empty() {
+        parts.push(Part::Points { points: reason.looked_at.clone() });
+    }
+    Part::Reason { criterion: reason.criterion.clone(), parts }
+}
+
+/// "Would you like to try the next step?"
+pub(super) fn ready(visit: &mut Visit<'_>) -> Shown {
+    let mut presses = Vec::new();
+    for (answer, label) in [
+        ("yes", visit.words.text("page-ready-yes", &[])),
+        ("not_yet", visit.words.text("page-ready-not-yet", &[])),
+        ("rather_not_say", visit.words.text("log-rather-not-say", &[])),
+    ] {
+        let how = visit.send("/ready", vec![("answer", answer.to_owned())])?;
+        presses.push(Press { label, how, look: Look::Equal });
+    }
+    let title = visit.words.text("action-feels-ready", &[]);
+    let back = Press::go(visit.words.text("action-today", &[]), "/today");
+    Ok(Page::new(&visit.frame, title)
+        .quiet([visit.words.text("page-ready-hint", &[])])
+        .presses(presses)
+        .presses(vec![back])
+        .answer())
+}
+
+pub(super) fn ready_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
+    let answer = match fields.first("answer") {
+        Some("yes") => FeelsReady::Yes,
+        Some("not_yet") => FeelsReady::NotYet,
+        Some("rather_not_say") => FeelsReady::RatherNotSay,
+        _ => return Err(visit.malformed()),
+    };
+    visit.tell(fields, Told::FeelsReady(answer))
+}
+
+pub(super) fn choose(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
+    let shown = fields.first("shown").and_then(|shown| shown.parse().ok());
+    let chosen = match fields.first("chosen") {
+        Some("try") => Some(Chosen::Try),
+        Some("stay") => Some(Chosen::Stay),
+        _ => None,
+    };
+    match (shown, chosen) {
+        (Some(shown), Some(chosen)) => visit.tell(fields, Told::Choose { shown, chosen }),
+        _ => Err(visit.malformed()),
+    }
+}
+
+pub(super) fn stay_here(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
+    match fields.first("stay") {
+        Some("yes") => visit.tell(fields, Told::StayHere(true)),
+        Some("no") => visit.tell(fields, Told::StayHere(false)),
+        _ => Err(visit.malformed()),
+    }
+}

@@ -1,0 +1,99 @@
+//! Today: one thing to do, the largest; what the plan asks; that breathing is enough.
+
+use axum::response::Response;
+use frond_core::companion::{Request, Told};
+use frond_core::screens::{PracticeCard, Screen, StepCard, TodayScreen};
+
+use super::visit::{Shown, Visit, see};
+use crate::pages::form::Fields;
+use crate::pages::parts::{Look, Page, Part, Press};
+
+/// The first page: a plan that was handed over at the start comes before everything else, then the
+/// first run of a new diary, a practice that waits, then Today.
+pub(super) fn first(visit: &mut Visit<'_>) -> Shown {
+    visit.companion()?;
+    if visit.diary.waiting.is_some() {
+        return Ok(see("/plan/add"));
+    }
+    if std::mem::take(&mut visit.diary.fresh) {
+        return Ok(see("/first/breathe"));
+    }
+    Ok(see(match visit.ask(Request::Home)? {
+        Screen::Today(_) => "/today",
+        _ => "/practice",
+    }))
+}
+
+pub(super) fn today(visit: &mut Visit<'_>) -> Shown {
+    visit.see(Request::Today)
+}
+
+pub(super) fn confirm_time(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
+    visit.tell(fields, Told::TimeConfirmed)
+}
+
+pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
+    let mut notices = Vec::new();
+    for notice in &screen.notices {
+        // What is next stands below, large, and not twice.
+        let action = notice.action.as_ref().filter(|action| action.does != screen.next.does);
+        let press = action.map(|action| visit.press(action, Look::Equal)).transpose()?;
+        notices.push(Part::Notice { says: vec![notice.text.clone()], press });
+    }
+    let welcome = match &screen.welcome {
+        None => None,
+        Some(welcome) => {
+            let presses: Result<Vec<Press>, Response> =
+                welcome.actions.iter().map(|action| visit.press(action, Look::Equal)).collect();
+            let says = Part::Text { says: welcome.says.clone(), class: "" };
+            let parts = vec![says, Part::Presses { presses: presses? }];
+            Some(Part::Card { title: welcome.title.clone(), here: None, parts })
+        }
+    };
+    let mut presses = visit.next_and(&screen.next, &screen.actions)?;
+    let others = presses.split_off(1);
+    let frame = visit.frame.clone();
+    let mut page = Page::new(&frame, &screen.title).under(&screen.date);
+    for notice in welcome.into_iter().chain(notices) {
+        page = page.part(notice);
+    }
+    if let Some(step) = &screen.step {
+        page = page.part(step_card(visit, step));
+    }
+    page = page.presses(presses).text([screen.enough.clone()]);
+    for practice in &screen.practices {
+        page = page.part(practice_card(practice));
+    }
+    page = page.text(screen.look_forward.clone()).presses(others);
+    let title = visit.words.text("page-cautions", &[]);
+    let points = Part::Points { points: screen.cautions.clone() };
+    Ok(page.part(Part::Card { title, here: None, parts: vec![points] }).answer())
+}
+
+fn step_card(visit: &Visit<'_>, step: &StepCard) -> Part {
+    let text = |says: Vec<String>| Part::Text { says, class: "" };
+    let quiet = |says: Vec<String>| Part::Text { says, class: "quiet" };
+    let numbers = vec![
+        Part::Points { points: step.parts.clone() },
+        text(vec![step.position.clone()]),
+        quiet(std::iter::once(step.schedule.clone()).chain(step.done.clone()).collect()),
+    ];
+    let mut parts = vec![text(vec![step.instruction.clone()])];
+    if step.folded {
+        let title = visit.words.text("page-numbers", &[]);
+        parts.push(Part::Fold { title, open: false, parts: numbers });
+    } else {
+        parts.extend(numbers);
+    }
+    Part::Card { title: step.name.clone(), here: None, parts }
+}
+
+fn practice_card(practice: &PracticeCard) -> Part {
+    let quiet = [practice.minutes.clone(), practice.schedule.clone()];
+    let quiet = quiet.into_iter().chain(practice.done.clone()).collect();
+    let parts = vec![
+        Part::Text { says: vec![practice.instruction.clone()], class: "" },
+        Part::Text { says: quiet, class: "quiet" },
+    ];
+    Part::Card { title: practice.name.clone(), here: None, parts }
+}

@@ -1,0 +1,42 @@
+//! A form that carries a file. Decides how large it may be; the fields beside the file are read as those of
+//! any other form.
+
+use axum::body::Body;
+use axum::extract::{FromRequest, Multipart, Request};
+use axum::http::header;
+
+use crate::pages::form::{Fields, Unread, body};
+
+/// What came.
+pub(super) struct Upload {
+    /// The file's bytes; empty where none was chosen.
+    pub(super) file: Vec<u8>,
+    /// The other fields.
+    pub(super) fields: Fields,
+}
+
+/// Reads it, of at most so many bytes.
+///
+/// # Errors
+/// Too large, or no such form.
+pub(super) async fn read(request: Request, most: usize) -> Result<Upload, Unread> {
+    let kind = request.headers().get(header::CONTENT_TYPE).cloned().ok_or(Unread::Malformed)?;
+    let bytes = body(request, most).await?;
+    // The whole body is here and within its limit: what goes wrong from here on is its form.
+    let whole = Request::builder().header(header::CONTENT_TYPE, kind).body(Body::from(bytes));
+    let mut whole = whole.map_err(|_| Unread::Malformed)?;
+    axum::extract::DefaultBodyLimit::disable().apply(&mut whole);
+    let mut parts = Multipart::from_request(whole, &()).await.map_err(|_| Unread::Malformed)?;
+    let (mut file, mut fields) = (Vec::new(), Vec::new());
+    while let Some(part) = parts.next_field().await.map_err(|_| Unread::Malformed)? {
+        let name = part.name().unwrap_or_default().to_owned();
+        let bytes = part.bytes().await.map_err(|_| Unread::Malformed)?;
+        if name == "file" {
+            file = bytes.to_vec();
+        } else {
+            let text = String::from_utf8(bytes.to_vec()).map_err(|_| Unread::Malformed)?;
+            fields.push((name, text.replace("\r\n", "\n")));
+        }
+    }
+    Ok(Upload { file, fields: Fields::of(fields) })
+}

@@ -1,0 +1,151 @@
+//! What is kept, over a kill too; and what is gone afterwards.
+
+use std::fs;
+use std::os::unix::fs::PermissionsExt;
+use std::path::Path;
+
+use crate::client::{Server, hidden, id};
+
+struct Own {
+    base: tempfile::TempDir,
+    folder: String,
+    secret: String,
+}
+
+fn own() -> Own {
+    let base = tempfile::tempdir().unwrap();
+    let secret = base.path().join("secret");
+    fs::write(&secret, "some invented words\n").unwrap();
+    fs::set_permissions(&secret, fs::Permissions::from_mode(0o600)).unwrap();
+    let folder = base.path().join("diary").display().to_string();
+    Own { folder, secret: secret.display().to_string(), base }
+}
+
+impl Own {
+    fn open(&self) -> Server {
+        Server::entered(&["--diary", &self.folder, "--passphrase-file", &self.secret])
+    }
+}
+
+#[test]
+fn what_was_kept_is_there_after_a_kill() {
+    let own = own();
+    let server = own.open();
+    let page = server.page("/questions");
+    let question = [("id", id(&page, "/questions")), ("text", "Will it be there?".to_owned())];
+    let question = question.each_ref().map(|(name, value)| (*name, value.as_str()));
+    server.told("/questions", &question);
+    server.kill();
+    let server = own.open();
+    assert!(server.page("/questions").contains("Will it be there?"));
+    // A form that was open over the kill, sent again, writes nothing twice.
+    server.told("/questions", &question);
+    assert_eq!(server.page("/entries").matches("Will it be there?").count(), 1);
+    assert!(own.base.path().exists());
+}
+
+#[test]
+fn a_practice_is_found_again_after_a_kill() {
+    let own = own();
+    let server = own.open();
+    let page = server.page("/breathing");
+    let begin = hidden(&page, "/practice/begin");
+    let begin: Vec<(&str, &str)> = begin.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+    let page = server.told("/practice/begin", &begin);
+    assert!(page.contains("data-pacer=") && page.contains("src=\"/practice.js\""));
+    let stop = page.find("value=\"stop\"").unwrap();
+    assert!(page.find("value=\"begin\"").unwrap() > stop, "stop is the first button");
+    let page = server.told("/practice/during", &[("event", "begin"), ("part", "0")]);
+    assert!(page.contains("data-runs=\"true\""));
+    // Looking again, as after a reload, changes nothing.
+    assert!(server.page("/practice").contains("data-runs=\"true\""));
+    assert_eq!(server.post("/practice/seen", &[]).status, 204);
+    server.kill();
+    let server = own.open();
+    let first = server.get("/");
+    assert_eq!(first.header("location"), Some("/practice"));
+    let page = server.page("/practice");
+    assert!(page.contains("<h1>Your practice was interrupted</h1>"));
+    let page = server.told("/practice/found", &[("choice", "finish")]);
+    assert!(page.contains("<h1>How was it?</h1>"), "{page}");
+    let mut fields = hidden(&page, "/practice/rate");
+    fields.push(("peak".to_owned(), "rather_not_say".to_owned()));
+    let fields: Vec<(&str, &str)> = fields.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+    server.told("/practice/rate", &fields);
+    server.told("/practice/rate", &fields);
+    assert_eq!(server.page("/entries").matches("Slow breathing").count(), 1);
+    assert_eq!(server.get("/").header("location"), Some("/today"));
+}
+
+#[test]
+fn the_temporary_diary_is_gone_afterwards() {
+    for args in [&["--empty"][..], &[][..]] {
+        let server = Server::entered(args);
+        server.page("/today");
+        let inside = || fs::read_dir(server.temporary.path()).unwrap().count();
+        assert_eq!(inside(), 1, "it was there");
+        let (said, temporary) = server.stop();
+        assert_eq!(said, "");
+        assert_eq!(fs::read_dir(temporary.path()).unwrap().count(), 0);
+    }
+}
+
+#[test]
+fn everything_can_be_erased_and_begun_anew() {
+    let own = own();
+    let server = own.open();
+    let page = server.page("/questions");
+    server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "Private words")]);
+    assert!(server.page("/erase/all").contains("action=\"/erase/all\""));
+    assert_eq!(server.post("/erase/all", &[]).status, 303);
+    assert!(server.page("/today").contains("<h1>Erased</h1>"));
+    let left: u64 = sizes(Path::new(&own.folder));
+    assert_eq!(left, 0, "no byte of it is left");
+    assert_eq!(server.post("/start", &[]).status, 303);
+    assert!(!server.page("/entries").contains("Private words"));
+}
+
+fn sizes(folder: &Path) -> u64 {
+    let inside = fs::read_dir(folder).into_iter().flatten().flatten();
+    inside
+        .map(|entry| match entry.metadata().unwrap() {
+            about if about.is_dir() => sizes(&entry.path()),
+            about => about.len(),
+        })
+        .sum()
+}
+
+#[test]
+fn a_new_passphrase_opens_and_a_summary_can_be_saved() {
+    let own = own();
+    let server = own.open();
+    let two = [("new", "other invented words"), ("again", "other invented")];
+    assert_eq!(server.post("/keeping/passphrase", &two).status, 422);
+    let two = [("new", "other invented words"), ("again", "other invented words")];
+    server.told("/keeping/passphrase", &two);
+    let file = server.post("/summary/file", &[("way", "open"), ("notes", "yes")]);
+    assert_eq!(file.status, 200);
+    assert!(file.header("content-disposition").unwrap().starts_with("attachment; filename="));
+    let sealed = server.post(
+        "/summary/file",
+        &[("way", "passphrase"), ("new", "words for it"), ("again", "words for it")],
+    );
+    assert!(sealed.body.starts_with(b"age-encryption.org/"), "{}", sealed.head);
+    assert_eq!(server.post("/summary/file", &[]).status, 422, "nothing is preset");
+    server.kill();
+    fs::write(&own.secret, "other invented words\n").unwrap();
+    own.open().page("/today");
+}
+
+#[test]
+fn a_plan_given_at_the_start_waits_to_be_read() {
+    let own = own();
+    let plan = own.base.path().join("plan.json");
+    fs::write(&plan, include_str!("../../src/scenario/programme-1.json")).unwrap();
+    let server = Server::entered(&["--empty", "--programme", &plan.display().to_string()]);
+    assert_eq!(server.get("/").header("location"), Some("/plan/add"));
+    let page = server.page("/plan/add");
+    let accept = id(&page, "/plan/accept");
+    server.told("/plan/accept", &[("id", &accept), ("answer", "yes")]);
+    assert!(server.page("/steps").contains("You are here"));
+}

@@ -1,0 +1,114 @@
+# What only a page in a browser needs: the frame, hints of forms, what has to be put right in one.
+
+page-name = Frond
+page-skip = Skip to the page
+page-nav = Always here
+page-banner = A try-out
+page-try-out = This is a try-out.
+page-invented = This is a try-out. Everything in it is invented.
+page-stays-here = It runs on this computer, and nothing leaves it.
+page-temporary = What you write is gone when you stop the program.
+page-pretended = The clock is set to a time of its own.
+page-not-reviewed = No licensed clinician has checked this wording yet.
+
+page-no-way-in = This page opens only with the address that Frond printed, and only once. Start frond try again for a new one.
+page-not-found = There is no such page. Go back to today.
+page-malformed = This could not be read as a form of Frond. Go back, open the page again, and send it once more.
+page-too-large = This is larger than Frond takes. Nothing was kept. Choose a smaller file or write less.
+page-fault = Something went wrong inside Frond, and this was not shown. Open the page again; what was kept is still there.
+page-sorry-title = This did not work
+page-problems = Please put this right
+
+page-keep = Keep it
+page-report = This is so
+page-cautions = Good to know
+page-numbers = Sizes and times
+page-why = Why?
+page-own-words = In your own words, if you like
+page-use-step = Use this step: { $step }
+page-step-clinician = My clinician said so
+page-step-own = It is my own choice
+page-closes = What does the talk close?
+page-may-go-on = Yes, I may go on
+page-ready-yes = Yes
+page-ready-not-yet = Not yet
+page-ready-hint = Every answer is right. It only counts together with what your plan asks.
+
+page-when = When did it begin?
+page-when-hint = Leave both empty if it was just now.
+page-day = Day
+page-time = Time
+page-size-hint = Only for practice with a trainer.
+page-size-another = Another size
+page-size-mm = If another: its widest part, in mm
+
+page-error-practice = Choose what you did.
+page-error-position = Choose a position.
+page-error-minutes = Write the minutes as a number, such as 7.
+page-error-ended = Choose how it ended.
+page-error-rating = Choose a number, or rather not say.
+page-error-size-mm = Write the widest part as a number of mm, from 1 to 100.
+page-error-note = This has at most 2,000 characters. Shorten it.
+page-error-day = Write the day like 2026-05-04.
+page-error-time = Write the time like 19:30.
+page-error-no-such-time = This time does not exist on that day. Check the day and the time.
+page-error-with = Write with whom you spoke.
+page-error-file = Choose a file first.
+page-error-passphrase = Write the passphrase you choose, a few words.
+page-error-not-the-same = The two are not the same. Write the new passphrase twice.
+page-error-word = This is another word. Look at your paper again.
+page-error-phrase = These are not twelve words of a recovery phrase. Check each of them.
+
+page-plan-how = Choose the file that your clinician gave you. You read all of it before anything is kept.
+page-plan-file = Your plan, as a file
+page-plan-read = Read it
+page-plan-not-yours = Nothing was kept. Ask your clinician for your own plan.
+
+page-new-passphrase-how = The new passphrase opens your diary from now on. The old one opens nothing here. Copies you keep elsewhere still open with what they were made for.
+page-new-passphrase = New passphrase
+page-new-passphrase-again = The same once more
+page-changed-title = Done
+page-changed = The new passphrase opens your diary from now on.
+page-needs-passphrase = This diary was opened with the recovery phrase. Choose a new passphrase first.
+page-phrase-title = Recovery phrase
+page-phrase-how = Write these twelve words down, on paper, in this order. They open your diary and every copy of it, without the passphrase. They are not shown again.
+page-phrase-word = Word { $number }, from your paper
+page-phrase-use = I have written them down
+page-phrase-done = From now on these words open your diary. Any earlier words do not.
+page-copy-how = The file is your whole diary, sealed: only your twelve words open it. Keep it away from this computer. It is sent nowhere.
+page-copy-file = Save the copy
+page-copy-kept = I have put it somewhere safe
+page-backup-newest = Look into the newest copy on this device
+page-backup-none = There is no copy on this device. Restore one from elsewhere instead.
+page-restore-file = The copy, as a file
+page-restore-phrase = Your recovery phrase, twelve words
+page-open-title = Open with the recovery phrase
+page-open = Open it
+page-erase-from = First day
+page-erase-to = Last day
+page-erase-days = Erase some days
+page-erase-look = Say what would go
+page-erased-title = Erased
+page-erased = Everything is gone from this place. Copies you keep elsewhere are still there.
+page-erased-some = It is gone for good.
+
+page-summary-who = Who may open it?
+page-summary-days = Leave something out
+page-summary-alone-hint = Only in a sealed file.
+page-summary-also = Add to it
+page-summary-file = Save the file
+page-summary-table = Save the sessions as a table
+page-summary-nobody = Your plan names nobody who could open it. Choose a passphrase, and tell it apart from the file.
+page-error-who = Choose who may open it.
+page-error-table = A table is never sealed. Choose that anyone may open it, or save the file.
+page-summary-secret = If with a passphrase: choose one for this file
+
+page-clock-without = This clock stands as it was when the page was made. Open the page again to see how far it is.
+page-questions-of = Each question: { $group }
+page-error-answer = This has no answer yet.
+page-error-quiet = The two times are the same. Choose two that differ.
+page-error-days = Choose at least one day.
+page-error-line = This has 1 to 200 characters. Shorten it.
+page-error-empty = Write something first.
+page-error-number = Choose a number.
+page-error-choice = Choose one of the answers.
