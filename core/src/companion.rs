@@ -9,8 +9,10 @@ mod backups;
 mod check;
 mod clock;
 mod copy;
+mod journal;
 mod keeping;
 mod looking;
+mod marking;
 mod practising;
 mod reading;
 mod remembering;
@@ -31,10 +33,10 @@ use std::sync::Arc;
 use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
 use crate::diary::resolve::resolve;
 use crate::diary::state::State;
-use crate::diary::store::{Findings, Opened, Rollback, Seq, Store};
+use crate::diary::store::{Findings, Opened, Rollback, Store};
 use crate::moment::{Moment, Stamp};
 use crate::ports::{Disk, KeyKeeper, MarkKeeper, Random};
-use crate::programme::values::{Count, StepId};
+use crate::programme::values::StepId;
 use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::reminders::{CalendarFile, PlanReminders};
 use crate::safety::Sign;
@@ -45,6 +47,7 @@ use crate::screens::{
 };
 use crate::words::Words;
 use backups::Backups;
+use journal::{apply_all, history, payloads, read};
 use practising::Practising;
 pub(crate) use showing::screening_due;
 
@@ -477,59 +480,6 @@ impl Companion {
         }
         Ok(())
     }
-
-    /// Entries found missing leave a mark, one for each hole and once. A hole that an earlier opening
-    /// found may still be without: that opening may have been cut short.
-    fn mark_missing(&mut self) -> Result<(), Trouble> {
-        if self.findings.missing.is_empty() {
-            return Ok(());
-        }
-        let mut written: Vec<(Seq, Stamp)> = Vec::new();
-        let mut marked: Vec<(Count, Option<Stamp>)> = Vec::new();
-        self.store.read_from(Seq::FIRST, |seq, bytes| {
-            let Ok(entry) = read(bytes) else { return };
-            written.push((seq, entry.written));
-            if let Content::MissingMark { entries, after, .. } = entry.what {
-                marked.push((entries, after));
-            }
-        })?;
-        for hole in &self.findings.missing {
-            let after = written.iter().rev().find(|(seq, _)| *seq < hole.from).map(|seen| seen.1);
-            let before = written.iter().find(|(seq, _)| *seq > hole.through).map(|seen| seen.1);
-            let Ok(entries) = Count::new(hole.entries().min(u64::from(Count::MOST))) else {
-                continue;
-            };
-            if !marked.contains(&(entries, after)) {
-                self.pending.push(Content::MissingMark { entries, after, before });
-            }
-        }
-        Ok(())
-    }
-
-    /// Looks at the clock (rule sentence T3); what cannot be trusted leaves a mark.
-    fn observe(&mut self, moment: &Moment, opening: bool) {
-        let change = clock::changed(&self.state, self.observed.as_ref(), moment, opening);
-        self.observed = Some(*moment);
-        let known = self.state.rule().time_unconfirmed()
-            || self.pending.iter().any(|mark| matches!(mark, Content::ClockMark { .. }));
-        if let Some(change) = change.filter(|_| !known) {
-            self.pending.push(Content::ClockMark { change });
-        }
-    }
-
-    fn write_marks(&mut self, moment: &Moment) -> Result<(), Trouble> {
-        let any = !self.pending.is_empty();
-        while let Some(mark) = self.pending.first().cloned() {
-            let id = self.mark_id(&mark)?;
-            self.append(id, moment.now, mark, moment)?;
-            self.pending.remove(0);
-        }
-        if any && self.rollback.is_some() {
-            // It is written down now; from here on this is the diary.
-            self.keep_mark();
-        }
-        Ok(())
-    }
 }
 
 fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {
@@ -537,32 +487,4 @@ fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {
         Content::Correction { content, .. } => content.signs(),
         other => other.signs(),
     }
-}
-
-/// Applies the entries after a snapshot; `None` when the whole journal is needed.
-fn apply_all(mut state: State, tail: &[(Seq, Vec<u8>)]) -> Result<Option<State>, Trouble> {
-    for (_, bytes) in tail {
-        if state.apply(&read(bytes)?).is_err() {
-            return Ok(None);
-        }
-    }
-    Ok(Some(state))
-}
-
-fn history(store: &Store) -> Result<Vec<Entry>, Trouble> {
-    let mut entries = Vec::new();
-    store.read_from(Seq::FIRST, |_, bytes| entries.push(read(bytes)))?;
-    entries.into_iter().collect()
-}
-
-/// Every entry's bytes, as in the journal.
-fn payloads(store: &Store) -> Result<Vec<Vec<u8>>, Trouble> {
-    let mut entries = Vec::new();
-    store.read_from(Seq::FIRST, |_, bytes| entries.push(bytes.to_vec()))?;
-    Ok(entries)
-}
-
-/// A sealed line that verifies was written by Frond; one this program cannot read is from a newer one.
-fn read(bytes: &[u8]) -> Result<Entry, Trouble> {
-    serde_json::from_slice(bytes).map_err(|_| Trouble::Update)
 }

@@ -463,7 +463,8 @@ fn a_hole_is_said_with_its_days_and_holds_back_until_a_talk_even_if_an_opening_w
             let with = Line::new("Ines Abara").unwrap();
             home.tell(Told::Spoke { with, signs: vec![], closes_pause: false });
             assert_eq!(home.json(Request::Suggestion)["outcome"], "step_up");
-            assert_eq!(home.json(Request::Today)["notices"], serde_json::json!([]));
+            let today = home.json(Request::Today)["notices"].to_string();
+            assert!(!today.contains("may be missing"), "{today}");
         }
         home.companion.save().unwrap();
     }

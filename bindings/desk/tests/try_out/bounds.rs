@@ -44,7 +44,8 @@ fn other_hosts_and_other_origins_are_refused() {
     let page = server.page("/questions");
     let body = format!("id={}&text=hello", id(&page, "/questions"));
     for origin in ["http://example.org", "null", "http://127.0.0.1:1"] {
-        let answer = server.send("POST", "/questions", &[("Origin", origin), form], body.as_bytes());
+        let answer =
+            server.send("POST", "/questions", &[("Origin", origin), form], body.as_bytes());
         assert_eq!(answer.status, 403, "{origin}");
     }
     assert_eq!(server.send("POST", "/questions", &[form], body.as_bytes()).status, 403);

@@ -140,8 +140,10 @@ impl Server {
 
     /// A form, from a page of the server.
     pub(crate) fn post(&self, path: &str, fields: &[(&str, &str)]) -> Answer {
-        let body: Vec<String> =
-            fields.iter().map(|(name, value)| format!("{}={}", coded(name), coded(value))).collect();
+        let body: Vec<String> = fields
+            .iter()
+            .map(|(name, value)| format!("{}={}", coded(name), coded(value)))
+            .collect();
         let origin = format!("http://{}", self.host);
         let form = ("Content-Type", "application/x-www-form-urlencoded");
         self.send("POST", path, &[("Origin", &origin), form], body.join("&").as_bytes())

@@ -68,7 +68,8 @@ fn what_has_to_be_put_right_is_told_first_and_what_was_typed_is_kept() {
     let answer = server.post("/log", &typed);
     assert_eq!(answer.status, 422);
     let page = answer.text();
-    let summary = page.split("class=\"problems\"").nth(1).unwrap().split("</section>").next().unwrap();
+    let summary =
+        page.split("class=\"problems\"").nth(1).unwrap().split("</section>").next().unwrap();
     for field in ["position", "minutes", "ended"] {
         assert!(summary.contains(&format!("href=\"#{field}\"")), "{field}");
         assert!(page.contains(&format!("id=\"{field}\"")), "{field}");
@@ -96,10 +97,8 @@ fn hostile_words_are_shown_as_words() {
     let page = server.page("/look-forward");
     server.told("/look-forward", &[("id", &id(&page, "/look-forward")), ("text", HOSTILE)]);
     let page = server.page("/signs");
-    let told = server.post(
-        "/signs",
-        &[("id", &id(&page, "/signs")), ("sign", "fever"), ("note", HOSTILE)],
-    );
+    let told = server
+        .post("/signs", &[("id", &id(&page, "/signs")), ("sign", "fever"), ("note", HOSTILE)]);
     let entries = server.page("/entries");
     let mut addresses: Vec<String> = entries
         .split("href=\"/entry/")
@@ -143,10 +142,15 @@ fn a_hostile_plan_is_read_as_text_and_is_hers_only_when_she_says_so() {
     server.told("/plan/accept", &[("id", id), ("answer", "yes")]);
     // Asked again it is the same answer.
     server.told("/plan/accept", &[("id", id), ("answer", "yes")]);
-    for address in ["/today", "/steps", "/plan", "/call", "/step-check", "/entries", "/more", "/spoke"] {
+    for address in
+        ["/today", "/steps", "/plan", "/call", "/step-check", "/entries", "/more", "/spoke"]
+    {
         let page = server.page(address);
         assert!(!page.contains("<script>") && !page.contains("<img"), "{address}");
-        assert!(!page.contains("href=\"javascript:") && !page.contains("tel:javascript"), "{address}");
+        assert!(
+            !page.contains("href=\"javascript:") && !page.contains("tel:javascript"),
+            "{address}"
+        );
     }
     assert!(server.page("/today").contains("&#60;script&#62;"));
     // What is no plan is refused with its reasons, and nothing waits.

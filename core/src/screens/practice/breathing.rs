@@ -177,11 +177,13 @@ fn instruction(scene: &Scene<'_>, id: PresetId) -> String {
 /// "In 5 seconds, out 5 seconds".
 fn rhythm(words: &Words, preset: &Preset) -> String {
     let phases = preset.pattern.phases().map(|(phase, millis)| {
-        let seconds = ("seconds", seconds(millis));
+        let seconds = seconds(millis);
         match phase {
-            Phase::In => words.text("breathing-rhythm-in", &[seconds]),
-            Phase::Out => words.text("breathing-rhythm-out", &[seconds]),
-            Phase::HoldIn | Phase::HoldOut => words.text("breathing-rhythm-hold", &[seconds]),
+            Phase::In => words.text("breathing-rhythm-in", &[("seconds", seconds)]),
+            Phase::Out => words.text("breathing-rhythm-out", &[("seconds", seconds)]),
+            Phase::HoldIn | Phase::HoldOut => {
+                words.text("breathing-rhythm-hold", &[("seconds", seconds)])
+            }
         }
     });
     let phases: Vec<String> = phases.collect();

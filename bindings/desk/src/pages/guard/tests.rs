@@ -84,7 +84,9 @@ fn the_token_opens_once_and_only_a_cookie_after_it() {
         let among = format!("other=1; {}; more=2", place.cookie);
         let (response, _) = place.ask("GET", "/", &[("host", HOST), ("cookie", &among)]).await;
         assert_eq!(response.status(), StatusCode::OK);
-        for wrong in ["frond-4711=", "frond-4711=0", "frond=1", &place.cookie[..place.cookie.len() - 1]] {
+        for wrong in
+            ["frond-4711=", "frond-4711=0", "frond=1", &place.cookie[..place.cookie.len() - 1]]
+        {
             place.refuses("GET", &[("host", HOST), ("cookie", wrong)]).await;
         }
         // The cookie of a server on another port is none here.
@@ -166,7 +168,8 @@ fn every_answer_carries_the_headers() {
         let place = place();
         let cookie = place.cookie.as_str();
         let inside = [("host", HOST), ("cookie", cookie)];
-        for (path, headers) in [("/", &inside[..]), ("/nowhere", &inside[..]), ("/", &inside[..1])] {
+        for (path, headers) in [("/", &inside[..]), ("/nowhere", &inside[..]), ("/", &inside[..1])]
+        {
             let (response, _) = place.ask("GET", path, headers).await;
             for (name, value) in HEADERS {
                 assert_eq!(response.headers()[&name], value, "{path} {name}");

@@ -195,9 +195,9 @@ fn added(visit: &Visit<'_>, fields: &Fields) -> Result<Reminder, Problem> {
         None => {
             let typed = fields.first("at").unwrap_or_default();
             let apart = typed.split(|letter: char| letter == ',' || letter.is_whitespace());
-            let times = apart.filter(|time| !time.is_empty()).map(|time| {
-                ClockTime::try_from(time.to_owned())
-            });
+            let times = apart
+                .filter(|time| !time.is_empty())
+                .map(|time| ClockTime::try_from(time.to_owned()));
             let times: Result<Vec<ClockTime>, _> = times.collect();
             let at = times
                 .and_then(ClockTimes::try_from)

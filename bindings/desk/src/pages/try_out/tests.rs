@@ -49,11 +49,39 @@ fn a_fault_becomes_one_sentence_and_the_next_page_is_there() {
 
 /// Addresses of pages that need nothing named in them.
 const PAGES: [&str; 33] = [
-    "/today", "/log", "/log/as-planned", "/steps", "/suggestion", "/ready", "/signs", "/call", "/spoke",
-    "/entries", "/plan", "/plan/add", "/summary", "/keeping", "/keeping/passphrase", "/keeping/copy",
-    "/restore", "/restore/copy", "/erase/days", "/erase/all", "/practices", "/breathing", "/screening",
-    "/hold-questions", "/step-check", "/reminders", "/more", "/calendar", "/settings", "/questions",
-    "/look-forward", "/time-off", "/first/language",
+    "/today",
+    "/log",
+    "/log/as-planned",
+    "/steps",
+    "/suggestion",
+    "/ready",
+    "/signs",
+    "/call",
+    "/spoke",
+    "/entries",
+    "/plan",
+    "/plan/add",
+    "/summary",
+    "/keeping",
+    "/keeping/passphrase",
+    "/keeping/copy",
+    "/restore",
+    "/restore/copy",
+    "/erase/days",
+    "/erase/all",
+    "/practices",
+    "/breathing",
+    "/screening",
+    "/hold-questions",
+    "/step-check",
+    "/reminders",
+    "/more",
+    "/calendar",
+    "/settings",
+    "/questions",
+    "/look-forward",
+    "/time-off",
+    "/first/language",
 ];
 
 #[test]
@@ -69,8 +97,15 @@ fn every_page_has_what_every_page_has() {
                     if nothing { StatusCode::UNPROCESSABLE_ENTITY } else { StatusCode::OK };
                 assert_eq!(status, expected, "{path}");
                 let count = |what: &str| page.matches(what).count();
-                assert!(page.starts_with("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">"), "{path}");
-                assert_eq!((count("<h1>"), count("<main "), count("class=\"skip\"")), (1, 1, 1), "{path}");
+                assert!(
+                    page.starts_with("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">"),
+                    "{path}"
+                );
+                assert_eq!(
+                    (count("<h1>"), count("<main "), count("class=\"skip\"")),
+                    (1, 1, 1),
+                    "{path}"
+                );
                 assert!(page.contains(" · Frond</title>"), "{path}");
                 // What is not escaped, or comes from elsewhere, would show here.
                 for never in ["<style", "style=", "onclick", "javascript:", "http:", "https:"] {
@@ -94,7 +129,8 @@ fn labelled(path: &str, page: &str) {
     for tag in ["<input ", "<textarea "] {
         for rest in page.split(tag).skip(1) {
             let control = rest.split('>').next().unwrap();
-            let choice = control.contains("type=\"radio\"") || control.contains("type=\"checkbox\"");
+            let choice =
+                control.contains("type=\"radio\"") || control.contains("type=\"checkbox\"");
             if control.contains("type=\"hidden\"") || choice {
                 continue;
             }
@@ -103,9 +139,10 @@ fn labelled(path: &str, page: &str) {
         }
     }
     assert_eq!(page.matches("<fieldset").count(), page.matches("<legend>").count(), "{path}");
-    let choices = page.matches("type=\"radio\"").count() + page.matches("type=\"checkbox\"").count();
-    let labels =
-        page.matches("<label class=\"choice\">").count() + page.matches("<label class=\"step\">").count();
+    let choices =
+        page.matches("type=\"radio\"").count() + page.matches("type=\"checkbox\"").count();
+    let labels = page.matches("<label class=\"choice\">").count()
+        + page.matches("<label class=\"step\">").count();
     assert_eq!(choices, labels, "{path}");
     for rest in page.split("href=\"#").skip(1) {
         let to = rest.split('"').next().unwrap();
