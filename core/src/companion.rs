@@ -19,6 +19,7 @@ mod remembering;
 mod request;
 mod showing;
 mod trouble;
+mod wording;
 
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
@@ -191,12 +192,6 @@ impl Companion {
     #[must_use]
     pub fn state(&self) -> &State {
         &self.state
-    }
-
-    /// The words of this diary's language.
-    #[must_use]
-    pub fn words(&self) -> &Words {
-        &self.words
     }
 
     /// Every entry as it stands in the journal.
@@ -421,9 +416,7 @@ impl Companion {
         for line in checked.lines() {
             self.append(line.id, line.happened, line.content, moment)?;
         }
-        if let Some(tag) = self.state.language().filter(|tag| *tag != self.words.language().tag) {
-            self.words = Words::for_language(tag);
-        }
+        self.follow_language();
         self.written_down(id);
         Ok(self.kept(id, &content, moment))
     }

@@ -63,7 +63,7 @@ impl AcceptScreen {
         match load(text.as_bytes()) {
             Ok((plan, _)) => {
                 screen.cards = cards(words, &plan);
-                screen.sentences = read_back(&plan);
+                screen.sentences = read_back(&plan, words);
                 let whom = plan.for_whom.as_str().into();
                 screen.yours = Some(words.text("accept-yours", &[("whom", whom)]));
             }

@@ -25,7 +25,7 @@ impl PlanScreen {
         Self {
             title: words.text("plan-title", &[]),
             empty: plan.is_none().then(|| words.text("today-no-programme", &[])),
-            sentences: plan.map(read_back).unwrap_or_default(),
+            sentences: plan.map(|plan| read_back(plan, words)).unwrap_or_default(),
             actions: vec![
                 Action::new(words.text("action-questions", &[]), Does::Questions),
                 Action::new(words.text("action-ending", &[]), Does::Ending),

@@ -6,10 +6,29 @@
 
 use sha2::{Digest, Sha256};
 
-use super::en;
+use super::pseudo::Pseudo;
+use super::{en, es};
 
-/// Every language in the source, English first because the others fall back to it.
-pub(super) const ALL: &[&Language] = &[&en::LANGUAGE];
+/// Every language in the source, English first because the others fall back to it. The last two are
+/// spoken by nobody.
+pub(super) const ALL: &[&Language] = &[&en::LANGUAGE, &es::LANGUAGE, &LONGER, &MIRRORED];
+
+/// English with accents and about 40 % longer. Tag as in CLDR and Android.
+pub(super) const LONGER: Language = Language {
+    tag: "en-XA",
+    name: "[Ļöñĝéŕ] (for trying out only)",
+    pseudo: Some(Pseudo::Longer),
+    ..en::LANGUAGE
+};
+
+/// English from right to left. Tag as in CLDR and Android.
+pub(super) const MIRRORED: Language = Language {
+    tag: "ar-XB",
+    name: "[Mirrored] (for trying out only)",
+    direction: Direction::RightToLeft,
+    pseudo: Some(Pseudo::Mirrored),
+    ..en::LANGUAGE
+};
 
 // With the feature `release`, a build without a reviewed English text fails here.
 #[cfg(feature = "release")]
@@ -25,10 +44,15 @@ pub struct Language {
     pub tag: &'static str,
     /// The language's name in itself.
     pub name: &'static str,
+    /// BCP 47 tag of the language whose plurals and numbers these are; differs from `tag` only where
+    /// the language is made from another.
+    pub rules: &'static str,
     /// The direction its script runs.
     pub direction: Direction,
     /// Whether a clinician has signed off the safety text.
     pub safety_text: Review,
+    /// What is made of the messages, in a language for trying out. A release never offers one.
+    pub pseudo: Option<Pseudo>,
     /// File name and content of each Fluent file.
     pub files: &'static [(&'static str, &'static str)],
 }
@@ -79,7 +103,8 @@ impl Language {
 }
 
 pub(super) fn offered(all: &[&'static Language], release: bool) -> Vec<&'static Language> {
-    all.iter().copied().filter(|one| !release || one.safety_text_reviewed()).collect()
+    let for_people = |one: &&Language| one.pseudo.is_none() && one.safety_text_reviewed();
+    all.iter().copied().filter(|one| !release || for_people(one)).collect()
 }
 
 /// The same tag, otherwise the same language without script and region.

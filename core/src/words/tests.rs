@@ -3,6 +3,12 @@
 use super::language::{nearest, offered};
 use super::*;
 
+mod blame;
+mod frozen;
+mod isolation;
+mod locale;
+mod pseudo;
+
 const PLAIN: &str = "\
 t-plain = Some words
 t-days = { $days ->
@@ -16,8 +22,10 @@ t-name = Hello { $name }
 static INVENTED: Language = Language {
     tag: "en-GB",
     name: "Invented for a test",
+    rules: "en-GB",
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
+    pseudo: None,
     files: &[("safety.ftl", PLAIN)],
 };
 
@@ -25,18 +33,20 @@ static INVENTED: Language = Language {
 static REVIEWED: Language = Language {
     tag: "xx",
     name: "Invented and reviewed",
+    rules: "en",
     direction: Direction::RightToLeft,
     safety_text: Review::Reviewed {
         by: "Invented Reviewer, physiotherapist",
         on: "2026-01-31",
         sha256: "2369f6331728003fab59642dc6cc86a5e43086540c815a9adc7b1632d42d43e5",
     },
+    pseudo: None,
     files: &[("safety.ftl", PLAIN)],
 };
 
 fn invented(isolating: bool) -> Words {
     let bundle = Arc::new(bundle(&INVENTED, isolating));
-    Words { language: &INVENTED, asked_for: None, bundle }
+    Words { language: &INVENTED, asked_for: None, isolating, bundle }
 }
 
 #[test]
@@ -79,7 +89,7 @@ fn numbers_and_their_plurals() {
     assert_eq!(words.text("t-size", &[("size", Value::decimal(22.5, 0))]), "23 mm");
     assert_eq!(words.text("t-size", &[("size", Value::decimal(-0.04, 1))]), "0.0 mm");
     let most = 1u64 << 53;
-    assert_eq!(words.text("t-size", &[("size", most.into())]), "9007199254740992 mm");
+    assert_eq!(words.text("t-size", &[("size", most.into())]), "9,007,199,254,740,992 mm");
     assert_eq!(words.text("t-size", &[("size", (-3).into())]), "-3 mm");
 }
 
@@ -96,18 +106,6 @@ fn a_missing_message_or_value_still_gives_something_to_read() {
 fn text_of_a_person_goes_in_as_it_is() {
     let odd = "{ $name } { t-plain } \\u0041 \"quoted\"\nnext";
     assert_eq!(invented(false).text("t-name", &[("name", odd.into())]), format!("Hello {odd}"));
-}
-
-#[test]
-fn isolation_marks_only_when_asked_for() {
-    let value = [("name", "Anna".into())];
-    assert_eq!(invented(false).text("t-name", &value), "Hello Anna");
-    assert_eq!(invented(true).text("t-name", &value), "Hello \u{2068}Anna\u{2069}");
-    let values = [("number", "112".into()), ("country", "Ireland".into())];
-    let words = Words::for_language("en");
-    assert!(!words.text("call-emergency", &values).contains('\u{2068}'));
-    let words = Words::with_isolation("en");
-    assert!(words.text("call-emergency", &values).contains('\u{2068}'));
 }
 
 #[test]
@@ -155,8 +153,10 @@ fn a_review_holds_only_for_the_exact_text_a_person_and_a_day() {
 const REVIEWED_PARTS: Language = Language {
     tag: "xx",
     name: "",
+    rules: "en",
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
+    pseudo: None,
     files: &[],
 };
 
@@ -169,58 +169,32 @@ fn no_language_carries_a_review_of_another_text() {
     }
 }
 
-/// English is the language of development. This test is to be turned round on the day a licensed
-/// clinician has signed the text off; until then no release can be made.
+/// This test is to be turned round on the day a licensed clinician has signed a text off; until then no
+/// release can be made.
 #[test]
-fn english_safety_text_is_not_reviewed_yet() {
+fn no_safety_text_is_reviewed_yet() {
     assert_eq!(en::LANGUAGE.safety_text, Review::NotYet);
+    assert_eq!(es::LANGUAGE.safety_text, Review::NotYet);
     assert!(Words::offered(true).is_empty());
-}
-
-#[test]
-fn nothing_presses_promises_or_assumes() {
-    let banned = [
-        "streak",
-        "intercourse",
-        "husband",
-        "boyfriend",
-        "your partner",
-        "push through",
-        "keep going",
-        "keep it up",
-        "no pain",
-        "will help",
-        "guarantee",
-        "cure",
-        "you failed",
-        "you missed",
-        "should have",
-        "!",
-    ];
-    for (name, source) in en::LANGUAGE.files {
-        for line in source.lines().filter(|line| !line.starts_with('#')) {
-            let said = line.to_lowercase();
-            for word in banned {
-                assert!(!said.contains(word), "{name}: {word:?} in {line:?}");
-            }
-        }
-    }
 }
 
 /// Opening and showing Today together have 5 ms; this takes the best of many, as machines are busy.
 #[test]
 #[allow(clippy::disallowed_methods, reason = "measures time; nothing is decided by it")]
 fn building_the_words_of_a_language_is_cheap() {
-    let best = (0..30)
-        .map(|_| {
-            let begin = std::time::Instant::now();
-            std::hint::black_box(Words::for_language("en"));
-            begin.elapsed()
-        })
-        .min()
-        .unwrap();
-    println!("building the English words: {best:?}");
-    assert!(best.as_micros() < 2_500, "took {best:?}");
+    for language in Words::offered(false) {
+        let tag = language.tag;
+        let best = (0..30)
+            .map(|_| {
+                let begin = std::time::Instant::now();
+                std::hint::black_box(Words::for_language(tag));
+                begin.elapsed()
+            })
+            .min()
+            .unwrap();
+        println!("building the words of {tag}: {best:?}");
+        assert!(best.as_micros() < 2_500, "{tag} took {best:?}");
+    }
 }
 
 #[test]

@@ -9,10 +9,11 @@ use frond_core::programme::check::load;
 use frond_core::programme::plan::Programme;
 use frond_core::programme::read::MOST_BYTES;
 use frond_core::programme::readback::read_back;
+use frond_core::words::Words;
 
 use crate::args::{AcceptArgs, StartArgs};
 use crate::ask;
-use crate::failure::Failure;
+use crate::failure::{Failure, LANGUAGE};
 use crate::file;
 use crate::print::{self, Page};
 
@@ -58,7 +59,7 @@ fn is_it_yours(plan: &Programme) -> Result<(), Failure> {
         ));
     }
     let mut page = Page::new();
-    page.sentences(&read_back(plan)).show();
+    page.sentences(&read_back(plan, &Words::for_language(LANGUAGE))).show();
     if ask::yes(&format!("This plan is for {}. Is this yours?", plan.for_whom))? {
         Ok(())
     } else {

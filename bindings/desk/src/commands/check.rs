@@ -3,10 +3,11 @@
 use frond_core::programme::check::load;
 use frond_core::programme::read::MOST_BYTES;
 use frond_core::programme::readback::read_back;
+use frond_core::words::Words;
 use serde::Serialize;
 
 use crate::args::CheckArgs;
-use crate::failure::Failure;
+use crate::failure::{Failure, LANGUAGE};
 use crate::file;
 use crate::print::{self, Page};
 
@@ -33,7 +34,7 @@ pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
             usable: true,
             errors: Vec::new(),
             warnings: warnings.iter().map(ToString::to_string).collect(),
-            plan: args.read_back.then(|| read_back(&plan)),
+            plan: args.read_back.then(|| read_back(&plan, &Words::for_language(LANGUAGE))),
         },
         Err(error) => Found {
             usable: false,

@@ -291,6 +291,9 @@ proptest::proptest! {
         for said in found.warnings.iter().map(ToString::to_string) {
             proptest::prop_assert!(said.ends_with(".)"), "{}", said);
         }
-        proptest::prop_assert!(!crate::programme::readback::read_back(&programme).is_empty());
+        proptest::prop_assert!(!crate::programme::readback::read_back(
+            &programme,
+            &crate::words::Words::for_language("en")
+        ).is_empty());
     }
 }

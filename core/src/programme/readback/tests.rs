@@ -3,23 +3,37 @@ use serde_json::{Value, json};
 use super::*;
 use crate::programme::fixtures::ALL;
 use crate::programme::read::read;
+use crate::programme::values::Size;
+
+fn english() -> Words {
+    Words::for_language("en")
+}
 
 #[test]
 fn the_fixtures_read_back() {
     for (name, text) in ALL {
-        let said = read_back(&read(text.as_bytes()).unwrap());
+        let said = read_back(&read(text.as_bytes()).unwrap(), &english());
         insta::assert_snapshot!(name, said.join("\n"));
     }
 }
 
 #[test]
+fn a_fixture_reads_back_in_spanish() {
+    let (name, text) = ALL.last().unwrap();
+    let said = read_back(&read(text.as_bytes()).unwrap(), &Words::for_language("es"));
+    insta::assert_snapshot!(format!("{name}-es"), said.join("\n"));
+}
+
+#[test]
 fn sizes_are_said_in_millimetres_and_centimetres() {
-    let said = |tenths: u64| widest(Size::new(tenths).unwrap());
+    let said = |tenths: u64| widest(Size::new(tenths).unwrap(), &english());
     assert_eq!(said(220), "22 mm (2.2 cm) widest diameter");
     assert_eq!(said(225), "22.5 mm (2.25 cm) widest diameter");
     assert_eq!(said(100), "10 mm (1 cm) widest diameter");
     assert_eq!(said(1000), "100 mm (10 cm) widest diameter");
     assert_eq!(said(12), "1.2 mm (0.12 cm) widest diameter");
+    let spanish = widest(Size::new(225).unwrap(), &Words::for_language("es"));
+    assert_eq!(spanish, "22,5 mm (2,25 cm) de diámetro máximo");
 }
 
 /// Other values to try in place of one.
@@ -77,6 +91,8 @@ fn leaves(value: &Value, at: &str, found: &mut Vec<String>) {
 
 #[test]
 fn p1_no_line_of_a_programme_is_left_out() {
+    // What follows is said in any language by the same code, so one language is enough.
+    let words = english();
     let mut changed = 0;
     for (name, text) in ALL {
         let tree: Value = serde_json::from_str(text).unwrap();
@@ -92,7 +108,11 @@ fn p1_no_line_of_a_programme_is_left_out() {
             });
             match other {
                 Some(after) => {
-                    assert_ne!(read_back(&after), read_back(&before), "{name}: {leaf} is not said");
+                    assert_ne!(
+                        read_back(&after, &words),
+                        read_back(&before, &words),
+                        "{name}: {leaf} is not said"
+                    );
                     changed += 1;
                 }
                 // These have no other value: the format's number, which criterion it is, and "1 of 1".
@@ -109,7 +129,11 @@ fn p1_no_line_of_a_programme_is_left_out() {
             let mut tree = tree.clone();
             tree.as_object_mut().unwrap().remove(line);
             if let Ok(after) = read(tree.to_string().as_bytes()) {
-                assert_ne!(read_back(&after), read_back(&before), "{name}: {line} is not said");
+                assert_ne!(
+                    read_back(&after, &words),
+                    read_back(&before, &words),
+                    "{name}: {line} is not said"
+                );
             }
         }
     }

@@ -8,8 +8,10 @@ use super::language::{Direction, Language, Review};
 pub(in crate::words) const LANGUAGE: Language = Language {
     tag: "en",
     name: "English",
+    rules: "en",
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
+    pseudo: None,
     files: FILES,
 };
 
@@ -33,6 +35,7 @@ const FILES: &[(&str, &str)] = &[
     ("pause.ftl", include_str!("pause.ftl")),
     ("settings.ftl", include_str!("settings.ftl")),
     ("shows.ftl", include_str!("shows.ftl")),
+    ("readback.ftl", include_str!("readback.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
     ("page.ftl", include_str!("page.ftl")),
 ];

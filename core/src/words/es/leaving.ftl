@@ -1,0 +1,9 @@
+# Words that leave Frond: on a notification, on a watch or in a car, in a calendar. A stranger may
+# read them. Nothing here hints at health, at a body, at an appointment or at this program; a test
+# holds every message of this file, in every language, against that language's list of health words.
+
+leaving-moment = Un momento para ti
+leaving-quiet = Un rato tranquilo
+leaving-reminder = Tu recordatorio
+leaving-own-time = Tiempo para lo tuyo
+leaving-calendar-file = calendario.ics

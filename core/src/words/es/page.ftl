@@ -1,0 +1,114 @@
+# What only a page in a browser needs: the frame, hints of forms, what has to be put right in one.
+
+page-name = Frond
+page-skip = Ir al contenido
+page-nav = Siempre aquí
+page-banner = Una prueba
+page-try-out = Esto es una prueba.
+page-invented = Esto es una prueba. Todo lo que contiene es inventado.
+page-stays-here = Funciona en este ordenador, y nada sale de él.
+page-temporary = Lo que escribas desaparece cuando pares el programa.
+page-pretended = El reloj está puesto en una hora propia.
+page-not-reviewed = Ninguna persona con licencia clínica ha revisado todavía este texto.
+
+page-no-way-in = Esta página solo se abre con la dirección que escribió Frond, y solo una vez. Inicia de nuevo frond try para tener otra.
+page-not-found = No existe esa página. Vuelve a Hoy.
+page-malformed = Esto no se pudo leer como un formulario de Frond. Vuelve atrás, abre la página otra vez y envíalo de nuevo.
+page-too-large = Esto es más grande de lo que admite Frond. No se ha guardado nada. Elige un archivo más pequeño o escribe menos.
+page-fault = Algo ha fallado dentro de Frond, y esto no se mostró. Abre la página otra vez; lo que se guardó sigue ahí.
+page-sorry-title = Esto no ha funcionado
+page-problems = Corrige esto, por favor
+
+page-keep = Guardar
+page-report = Es así
+page-cautions = Conviene saber
+page-numbers = Tamaños y tiempos
+page-why = ¿Por qué?
+page-own-words = Con tus palabras, si quieres
+page-use-step = Usar este paso: { $step }
+page-step-clinician = Lo dijo mi especialista
+page-step-own = Es decisión mía
+page-closes = ¿Qué se cierra con la conversación?
+page-may-go-on = Sí, puedo continuar
+page-ready-yes = Sí
+page-ready-not-yet = Todavía no
+page-ready-hint = Cualquier respuesta está bien. Solo cuenta junto con lo que pide tu plan.
+
+page-when = ¿Cuándo empezó?
+page-when-hint = Deja los dos vacíos si fue justo ahora.
+page-day = Día
+page-time = Hora
+page-size-hint = Solo para la práctica con dilatador.
+page-size-another = Otro tamaño
+page-size-mm = Si es otro: su parte más ancha, en mm
+
+page-error-practice = Elige qué hiciste.
+page-error-position = Elige una posición.
+page-error-minutes = Escribe los minutos con un número, como 7.
+page-error-ended = Elige cómo acabó.
+page-error-rating = Elige un número, o prefiero no decirlo.
+page-error-size-mm = Escribe la parte más ancha con un número de mm, de 1 a 100.
+page-error-note = Caben como máximo 2000 caracteres. Acórtalo.
+page-error-day = Escribe el día así: 2026-05-04.
+page-error-time = Escribe la hora así: 19:30.
+page-error-no-such-time = Esa hora no existe ese día. Revisa el día y la hora.
+page-error-with = Escribe con quién hablaste.
+page-error-file = Elige primero un archivo.
+page-error-passphrase = Escribe la contraseña que elijas, unas cuantas palabras.
+page-error-not-the-same = Las dos no son iguales. Escribe la contraseña nueva dos veces.
+page-error-word = Es otra palabra. Mira otra vez tu papel.
+page-error-phrase = Estas no son doce palabras de una frase de recuperación. Revísalas una por una.
+
+page-plan-how = Elige el archivo que te dio tu especialista. Lo lees entero antes de que se guarde nada.
+page-plan-file = Tu plan, como archivo
+page-plan-read = Leerlo
+page-plan-not-yours = No se ha guardado nada. Pide a tu especialista tu propio plan.
+
+page-new-passphrase-how = La contraseña nueva abre tu diario desde ahora. La antigua no abre nada aquí. Las copias que guardas en otro sitio se siguen abriendo con lo que se hicieron.
+page-new-passphrase = Contraseña nueva
+page-new-passphrase-again = La misma otra vez
+page-changed-title = Hecho
+page-changed = La contraseña nueva abre tu diario desde ahora.
+page-needs-passphrase = Este diario se abrió con la frase de recuperación. Elige primero una contraseña nueva.
+page-phrase-title = Frase de recuperación
+page-phrase-how = Apunta estas doce palabras, en papel, en este orden. Abren tu diario y todas sus copias, sin la contraseña. No se vuelven a mostrar.
+page-phrase-word = Palabra { $number }, de tu papel
+page-phrase-use = Ya las he apuntado
+page-phrase-done = Desde ahora estas palabras abren tu diario. Las anteriores, si las hay, no.
+page-copy-how = El archivo es tu diario entero, sellado: solo lo abren tus doce palabras. Guárdalo lejos de este ordenador. No se envía a ningún sitio.
+page-copy-file = Guardar la copia
+page-copy-kept = La he puesto en un lugar seguro
+page-backup-newest = Mirar la copia más nueva de este dispositivo
+page-backup-none = No hay ninguna copia en este dispositivo. En su lugar, recupera una de otro sitio.
+page-restore-file = La copia, como archivo
+page-restore-phrase = Tu frase de recuperación, doce palabras
+page-open-title = Abrir con la frase de recuperación
+page-open = Abrirlo
+page-erase-from = Primer día
+page-erase-to = Último día
+page-erase-days = Borrar algunos días
+page-erase-look = Decir qué se iría
+page-erased-title = Borrado
+page-erased = Todo ha desaparecido de aquí. Las copias que guardas en otro sitio siguen ahí.
+page-erased-some = Ha desaparecido para siempre.
+
+page-summary-who = ¿Quién puede abrirlo?
+page-summary-days = Dejar algo fuera
+page-summary-alone-hint = Solo en un archivo sellado.
+page-summary-also = Añadirle algo
+page-summary-file = Guardar el archivo
+page-summary-table = Guardar las sesiones como tabla
+page-summary-nobody = Tu plan no nombra a nadie que pueda abrirlo. Elige una contraseña, y dila por un camino distinto del archivo.
+page-error-who = Elige quién puede abrirlo.
+page-error-table = Una tabla nunca va sellada. Elige que cualquiera puede abrirla, o guarda el archivo.
+page-summary-secret = Si es con contraseña: elige una para este archivo
+
+page-clock-without = Este reloj está como estaba cuando se hizo la página. Abre la página otra vez para ver por dónde va.
+page-questions-of = Cada pregunta: { $group }
+page-error-answer = Esto sigue sin respuesta.
+page-error-quiet = Las dos horas son iguales. Elige dos distintas.
+page-error-days = Elige al menos un día.
+page-error-line = Caben de 1 a 200 caracteres. Acórtalo.
+page-error-empty = Escribe algo primero.
+page-error-number = Elige un número.
+page-error-choice = Elige una de las respuestas.
