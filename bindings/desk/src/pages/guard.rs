@@ -38,7 +38,7 @@ const HEADERS: [(HeaderName, &str); 8] = [
     (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
     (
         HeaderName::from_static("permissions-policy"),
-        "camera=(), microphone=(), geolocation=(), display-capture=(), usb=(), serial=(), bluetooth=(), \
+        "camera=(), microphone=(), geolocation=(), display-capture=(), usb=(), serial=(), \
          hid=(), midi=(), payment=(), publickey-credentials-get=(), idle-detection=(), \
          accelerometer=(), gyroscope=(), magnetometer=(), browsing-topics=(), screen-wake-lock=(self)",
     ),

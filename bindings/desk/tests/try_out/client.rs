@@ -151,11 +151,22 @@ impl Server {
 
     /// A file in a form.
     pub(crate) fn upload(&self, path: &str, file: &[u8]) -> Answer {
+        self.upload_with(path, file, &[])
+    }
+
+    /// A file with fields beside it.
+    pub(crate) fn upload_with(&self, path: &str, file: &[u8], fields: &[(&str, &str)]) -> Answer {
         let origin = format!("http://{}", self.host);
         let mut body = b"--edge\r\nContent-Disposition: form-data; name=\"file\"; \
             filename=\"plan.json\"\r\nContent-Type: application/json\r\n\r\n"
             .to_vec();
         body.extend_from_slice(file);
+        for (name, value) in fields {
+            let part = format!(
+                "\r\n--edge\r\nContent-Disposition: form-data; name=\"{name}\"\r\n\r\n{value}"
+            );
+            body.extend_from_slice(part.as_bytes());
+        }
         body.extend_from_slice(b"\r\n--edge--\r\n");
         let kind = ("Content-Type", "multipart/form-data; boundary=edge");
         self.send("POST", path, &[("Origin", &origin), kind], &body)

@@ -149,3 +149,62 @@ fn a_plan_given_at_the_start_waits_to_be_read() {
     server.told("/plan/accept", &[("id", &accept), ("answer", "yes")]);
     assert!(server.page("/steps").contains("You are here"));
 }
+
+#[test]
+fn a_damaged_diary_says_so_and_is_restored_from_its_copy() {
+    let own = own();
+    let server = own.open();
+    let page = server.page("/questions");
+    server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "Before the damage")]);
+    // The next entry makes a copy of what there is.
+    let page = server.page("/questions");
+    server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "And after the copy")]);
+    server.kill();
+    for name in ["keys", "keys.1", "keys.2"] {
+        let path = Path::new(&own.folder).join(name);
+        if path.exists() {
+            fs::write(&path, vec![0u8; 64]).unwrap();
+        }
+    }
+    let server = own.open();
+    let answer = server.get("/today");
+    assert_eq!(answer.status, 503, "{}", answer.text());
+    assert!(answer.text().contains("href=\"/restore\""), "{}", answer.text());
+    let looked = server.post("/restore", &[]);
+    assert_eq!(looked.status, 200, "{}", looked.text());
+    assert!(looked.text().contains("action=\"/restore/now\""));
+    // Looking has changed nothing.
+    assert_eq!(server.get("/today").status, 503);
+    server.told("/restore/now", &[]);
+    assert!(server.page("/questions").contains("Before the damage"));
+}
+
+#[test]
+fn twelve_words_open_a_copy_elsewhere() {
+    let first = own();
+    let server = first.open();
+    let page = server.page("/questions");
+    server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "Carried elsewhere")]);
+    // Without a phrase there is nothing that could open a copy.
+    assert_eq!(server.post("/keeping/copy", &[]).status, 422);
+    let page = server.page("/keeping/phrase");
+    let list = page.split("<ol").nth(1).unwrap().split("</ol>").next().unwrap();
+    let words: Vec<&str> =
+        list.split("<li>").skip(1).map(|rest| rest.split('<').next().unwrap()).collect();
+    assert_eq!(words.len(), 12);
+    let wrong = server.post("/keeping/phrase", &[("word-3", words[3]), ("word-9", words[8])]);
+    assert_eq!(wrong.status, 422, "a wrong word is noticed");
+    let asked = server.post("/keeping/phrase", &[]);
+    assert!(asked.text().contains("name=\"word-3\"") && !asked.text().contains(words[2]));
+    server.told("/keeping/phrase", &[("word-3", words[2]), ("word-9", words[8])]);
+    let copy = server.post("/keeping/copy", &[]);
+    assert_eq!(copy.status, 200);
+    assert!(copy.body.starts_with(b"age-encryption.org/"));
+    let other = Server::entered(&["--empty"]);
+    let looked = other.upload_with("/restore/copy", &copy.body, &[("phrase", &words.join(" "))]);
+    assert!(looked.text().contains("action=\"/restore/now\""), "{}", looked.text());
+    other.told("/restore/now", &[]);
+    assert!(other.page("/questions").contains("Carried elsewhere"));
+    let looked = other.upload_with("/restore/copy", &copy.body, &[("phrase", "one two")]);
+    assert_eq!(looked.status, 422);
+}

@@ -36,6 +36,7 @@ page-ready-hint = Every answer is right. It only counts together with what your 
 
 page-when = When did it begin?
 page-when-hint = Leave both empty if it was just now.
+page-when-stays = Leave both empty if the time stays as it is.
 page-day = Day
 page-time = Time
 page-size-hint = Only for practice with a trainer.

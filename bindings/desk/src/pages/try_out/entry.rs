@@ -88,7 +88,7 @@ pub(super) fn correct_page(
     let presses = visit.presses(&screen.actions)?;
     let mut all = fields_of(screen, fields);
     let some = !all.is_empty();
-    all.push(when::field(visit, screen.when_label.clone(), fields));
+    all.push(when::changed(visit, screen.when_label.clone(), fields));
     let mut page = Page::new(&visit.frame, &screen.title)
         .problems(problems)
         .under(&screen.when)

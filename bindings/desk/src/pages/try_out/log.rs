@@ -153,7 +153,11 @@ fn form(
     all.push(Field::new("signs", &screen.signs_label, new));
     let note = Kind::Passage { value: fields.first("note").unwrap_or_default().to_owned() };
     all.push(Field::new("note", &screen.note_label, note).hint(screen.note_caution.clone()));
-    all.push(when::field(visit, words.text("page-when", &[]), fields));
+    let began = words.text("page-when", &[]);
+    all.push(match &screen.current {
+        None => when::field(visit, began, fields),
+        Some(_) => when::changed(visit, began, fields),
+    });
     Ok(Form {
         to: match &screen.current {
             None => "/log".to_owned(),

@@ -67,6 +67,9 @@ use visit::{Shown, Visit};
 /// # Errors
 /// The diary cannot be made, or there is no port.
 pub(crate) fn try_out(args: &TryArgs) -> Result<(), Failure> {
+    if let Some(tag) = &args.language {
+        is_offered(tag)?;
+    }
     let mut diary = Diary::of(args)?;
     if let Some(path) = &args.programme {
         diary.waiting = Some(plan::read(path)?);
@@ -78,6 +81,15 @@ pub(crate) fn try_out(args: &TryArgs) -> Result<(), Failure> {
     let app = App { diary: Arc::new(Mutex::new(diary)), words };
     let router = router(app).layer(from_fn_with_state(guard, watch));
     listening.serve(router, &address, !args.no_open)
+}
+
+/// A language that is not there is not quietly another.
+fn is_offered(tag: &str) -> Result<(), Failure> {
+    if Words::for_language(tag).fell_back().is_none() {
+        return Ok(());
+    }
+    let tags: Vec<&str> = Words::offered(false).iter().map(|one| one.tag).collect();
+    Err(Failure::input(format!("There is no language {tag}. There is: {}.", tags.join(", "))))
 }
 
 /// What every handler has.

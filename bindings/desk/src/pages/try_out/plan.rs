@@ -9,7 +9,7 @@ use frond_core::programme::read::MOST_BYTES;
 use frond_core::screens::{AcceptScreen, Action, PlanScreen};
 
 use super::upload::Upload;
-use super::visit::{Shown, Visit};
+use super::visit::{Shown, Visit, see};
 use crate::failure::Failure;
 use crate::file;
 use crate::pages::form::{Fields, Problem};
@@ -144,7 +144,7 @@ pub(super) fn accept(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     }
     // Sent twice, the second finds nothing waiting and what the first has kept.
     let Some(text) = visit.diary.waiting.clone() else {
-        return visit.see(Request::Kept { of: id });
+        return Ok(see(&format!("/kept/{id}")));
     };
     match visit.write(id, Told::Programme { text }, None)? {
         Ok(kept) => {

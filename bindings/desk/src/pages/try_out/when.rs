@@ -9,8 +9,17 @@ use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Field, Kind};
 use crate::when::When;
 
-/// The question.
+/// The question; left empty, it is now.
 pub(super) fn field(visit: &Visit<'_>, label: String, fields: &Fields) -> Field {
+    asked(visit, label, fields).hint(visit.words.text("page-when-hint", &[]))
+}
+
+/// The same where something is put right; left empty, the time stays as it was.
+pub(super) fn changed(visit: &Visit<'_>, label: String, fields: &Fields) -> Field {
+    asked(visit, label, fields).hint(visit.words.text("page-when-stays", &[]))
+}
+
+fn asked(visit: &Visit<'_>, label: String, fields: &Fields) -> Field {
     let words = &visit.words;
     let line = |name: &'static str, label: String, input: &'static str| {
         let value = fields.first(name).unwrap_or_default().to_owned();
@@ -21,7 +30,7 @@ pub(super) fn field(visit: &Visit<'_>, label: String, fields: &Fields) -> Field 
         line("day", words.text("page-day", &[]), "date"),
         line("time", words.text("page-time", &[]), "time"),
     ];
-    Field::new("when", label, Kind::Together(parts)).hint(words.text("page-when-hint", &[]))
+    Field::new("when", label, Kind::Together(parts))
 }
 
 /// The answer; `None` is now.
