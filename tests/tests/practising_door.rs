@@ -150,7 +150,7 @@ fn in_an_emergency_not_even_breathing_is_offered() {
 }
 
 #[test]
-fn h01_stop_is_the_first_button_and_is_heard_though_the_disk_is_full() {
+fn h17_stop_is_the_first_button_and_is_heard_though_the_disk_is_full() {
     let mut home = ready();
     let screen = running(home.ask(Request::Begin(Begin::Step)));
     assert_eq!(screen.buttons.first().map(|button| button.event), Some(Event::Stop));
@@ -400,4 +400,13 @@ fn a_restart_of_the_device_in_the_middle_adds_nothing() {
     let mut home = Home { disk, companion, moment };
     let screen = running(home.ask(Request::Found(Choice::GoOn)));
     assert_eq!(screen.view.part_millis, 120_000);
+}
+
+#[test]
+fn nothing_of_a_plan_is_kept_before_it_is_accepted() {
+    let mut home = Home::new(START);
+    let Screen::Accept(screen) = home.ask(Request::Accept { text: PLAN.into() }) else { panic!() };
+    assert!(screen.yours.is_some_and(|yours| yours.contains("Wren")));
+    assert!(home.companion.entries().unwrap().is_empty());
+    assert!(home.companion.state().rule().programme().is_none());
 }

@@ -4,9 +4,10 @@
 
 use std::fmt;
 
-use super::plan::{Programme, Schedule, Step};
+use super::plan::{Breath, Programme, Schedule, Step};
 use super::rule::{BackCriterion, PauseCriterion, Rule, Target, UpCriterion};
 use super::values::{Position, Practice, Size, StepId};
+use crate::practice::breathing::Pattern;
 use crate::safety::{Mark, Source};
 
 /// Something unusual, where, and why it is called so.
@@ -86,6 +87,14 @@ pub enum Unusual {
         common_least: u16,
         /// Common: at most.
         common_most: u16,
+    },
+    /// A breath that Frond does not pace.
+    #[error(
+        "a breath of {tenths} tenths of a second; Frond paces 3 to 12 breaths a minute (50 to 200 tenths), and offers the even breath beside this one."
+    )]
+    BreathNotPaced {
+        /// One whole breath, in tenths of a second.
+        tenths: u16,
     },
     /// Days on a step outside what is common.
     #[error("{0} days on a step; common is one to two weeks.")]
@@ -257,6 +266,9 @@ fn step_alone(step: &Step, place: &str, all: &mut Vec<Warning>) {
 fn practices(programme: &Programme, all: &mut Vec<Warning>) {
     for (index, plan) in programme.practices.iter().enumerate() {
         schedule(plan.schedule, &format!("practices[{index}]"), all);
+        if let Some(breath) = plan.breath {
+            breath_paced(breath, format!("practices[{index}].breath"), all);
+        }
         let (common, ground) = match plan.practice {
             Practice::Breathing => (BREATHING_MINUTES, BREATHING),
             Practice::BellyBreathing => (BELLY_MINUTES, COMMON),
@@ -265,6 +277,15 @@ fn practices(programme: &Programme, all: &mut Vec<Warning>) {
         };
         let span = (plan.minutes.least.get().into(), plan.minutes.most.get().into());
         minutes(span, common, format!("practices[{index}].minutes"), ground, all);
+    }
+}
+
+fn breath_paced(breath: Breath, place: String, all: &mut Vec<Warning>) {
+    let phases =
+        [breath.in_tenths, breath.hold_in_tenths, breath.out_tenths, breath.hold_out_tenths];
+    let tenths = phases.into_iter().map(|phase| phase.get()).sum();
+    if !(Pattern::SHORTEST_TENTHS..=Pattern::LONGEST_TENTHS).contains(&tenths) {
+        add(all, place, Unusual::BreathNotPaced { tenths }, FOLLOWS);
     }
 }
 

@@ -116,6 +116,21 @@ pub(super) fn minutes(words: &Words, least: u8, most: u8) -> String {
     }
 }
 
+/// "5 minutes", "40 seconds" or "5 minutes 40 seconds".
+pub(super) fn duration(words: &Words, seconds: u64) -> String {
+    let number = |number: u64| whole(i64::try_from(number).unwrap_or(i64::MAX));
+    let (minutes, seconds) = (seconds / 60, seconds % 60);
+    match (minutes, seconds) {
+        (0, _) => words.text("running-seconds", &[("seconds", number(seconds))]),
+        (_, 0) => words.text("common-minutes", &[("minutes", number(minutes))]),
+        _ => {
+            let seconds = words.text("running-seconds", &[("seconds", number(seconds))]).into();
+            let minutes = words.text("common-minutes", &[("minutes", number(minutes))]).into();
+            words.text("running-clock", &[("minutes", minutes), ("seconds", seconds)])
+        }
+    }
+}
+
 /// "lying on your back".
 pub(super) fn position(words: &Words, position: Position) -> String {
     match position {

@@ -232,6 +232,14 @@ fn p4_every_warning_has_its_ground_and_never_blocks() {
                 ("/practices/0/schedule/weekly_most", json!(8)),
             ],
         ),
+        (
+            "a breath too fast to be paced",
+            "3",
+            vec![(
+                "/practices/0/breath",
+                json!({ "in_tenths": 20, "hold_in_tenths": 0, "out_tenths": 20, "hold_out_tenths": 0 }),
+            )],
+        ),
         ("rule without steps", "3", vec![("/rule", json!({"after_gap_days": 3}))]),
     ];
     let mut said = Vec::new();

@@ -93,9 +93,7 @@ fn what(scene: &Scene<'_>, done: &Done) -> Vec<String> {
         .parts
         .iter()
         .map(|part| {
-            let minutes = plain::whole(part.practised_seconds / 60);
-            let seconds = plain::whole(part.practised_seconds % 60);
-            let time = words.text("running-clock", &[("minutes", minutes), ("seconds", seconds)]);
+            let time = plain::duration(words, part.practised_seconds.into());
             match part.widest_diameter_tenths_mm {
                 Some(size) => words.text(
                     "common-part",

@@ -114,7 +114,7 @@ impl RunningScreen {
             instruction: step.map(|step| step.instruction.as_str().to_owned()),
             line: view.word_id().map(|id| words.text(id, &[])),
             clock: clock(view.part_millis),
-            clock_spoken: spoken(words, view.part_millis),
+            clock_spoken: plain::duration(words, view.part_millis / 1000),
             view,
             buttons: view
                 .buttons()
@@ -205,10 +205,4 @@ fn cautions(words: &Words, trainer: bool) -> Vec<String> {
 fn clock(millis: u64) -> String {
     let seconds = millis / 1000;
     format!("{}:{:02}", seconds / 60, seconds % 60)
-}
-
-fn spoken(words: &Words, millis: u64) -> String {
-    let whole = |number: u64| plain::whole(i64::try_from(number).unwrap_or(i64::MAX));
-    let (minutes, seconds) = (millis / 60_000, millis / 1000 % 60);
-    words.text("running-clock", &[("minutes", whole(minutes)), ("seconds", whole(seconds))])
 }

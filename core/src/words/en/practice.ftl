@@ -82,11 +82,8 @@ running-not-kept = This could not be noted. Your practice goes on; write it down
 found-put-away = Put it away
 
 running-part = Part { $number } of { $parts }
-running-clock = { $minutes ->
-        [0] { "" }
-        [one] { $minutes } minute{ " " }
-       *[other] { $minutes } minutes{ " " }
-    }{ $seconds ->
+running-clock = { $minutes } { $seconds }
+running-seconds = { $seconds ->
         [one] { $seconds } second
        *[other] { $seconds } seconds
     }

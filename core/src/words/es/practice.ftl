@@ -99,11 +99,8 @@ anything-new-not-sure = ¿Tienes dudas? Elige «Algo». Está bien.
 found-put-away = Apartarla
 
 running-part = Parte { $number } de { $parts }
-running-clock = { $minutes ->
-        [0] { "" }
-        [one] { $minutes } minuto{ " " }
-       *[other] { $minutes } minutos{ " " }
-    }{ $seconds ->
+running-clock = { $minutes } { $seconds }
+running-seconds = { $seconds ->
         [one] { $seconds } segundo
        *[other] { $seconds } segundos
     }
