@@ -10,7 +10,7 @@ use frond_core::companion::{Companion, Copy, Ports, Trouble};
 use frond_core::moment::{Moment, Stamp};
 use frond_core::ports::{KeyKeeper, NoMarks, OsRandom, Random, RealDisk};
 use frond_core::sealing::RecoveryPhrase;
-use frond_core::words::Direction;
+use frond_core::words::Isolation;
 use tempfile::TempDir;
 use zeroize::Zeroizing;
 
@@ -28,9 +28,6 @@ pub(crate) struct Diary {
     language: String,
     clock: Clock,
     state: State,
-    /// The language whose values are isolated: where the script runs from right to left, what is put into a
-    /// sentence may run the other way.
-    isolated: Option<&'static str>,
     /// What somebody wrote in it is invented.
     pub(super) invented: bool,
     /// A diary that was just started: the first run comes first, once.
@@ -88,7 +85,6 @@ impl Diary {
             language: language(args),
             clock,
             state: State::Shut,
-            isolated: None,
             invented: false,
             fresh: false,
             by_phrase: there && args.secret.is_phrase(),
@@ -137,7 +133,6 @@ impl Diary {
             language: language(args),
             clock: Clock::beginning(begin)?,
             state: State::Shut,
-            isolated: None,
             invented: !args.empty,
             fresh: false,
             by_phrase: false,
@@ -196,15 +191,7 @@ impl Diary {
             self.open(moment);
         }
         match &mut self.state {
-            State::Open(companion) => {
-                let language = companion.words().language();
-                let mirrored = language.direction == Direction::RightToLeft;
-                if mirrored && self.isolated != Some(language.tag) {
-                    companion.isolate_values();
-                    self.isolated = Some(language.tag);
-                }
-                Standing::Open(companion)
-            }
+            State::Open(companion) => Standing::Open(companion),
             State::Stuck(trouble) => Standing::Stuck(trouble.clone()),
             State::Shut | State::Erased => Standing::Erased,
         }
@@ -212,13 +199,12 @@ impl Diary {
 
     /// Puts the companion away: the next request opens the diary.
     pub(super) fn shut(&mut self) {
-        self.isolated = None;
         self.state = State::Shut;
     }
 
     fn open(&mut self, moment: &Moment) {
         // The lock of an earlier opening is given back first.
-        self.shut();
+        self.state = State::Shut;
         let opened = Companion::open(
             &self.ports,
             &self.folder,
@@ -227,7 +213,7 @@ impl Diary {
             moment,
         );
         self.state = match opened {
-            Ok(companion) => State::Open(Box::new(companion)),
+            Ok(companion) => open(companion),
             Err(trouble) => State::Stuck(trouble),
         };
     }
@@ -237,10 +223,10 @@ impl Diary {
     /// # Errors
     /// There is one already, or no room.
     pub(super) fn start(&mut self) -> Result<(), Trouble> {
-        self.shut();
+        self.state = State::Shut;
         let keeper = self.keeper.as_ref();
         let companion = Companion::start(&self.ports, &self.folder, keeper, &self.language)?;
-        self.state = State::Open(Box::new(companion));
+        self.state = open(companion);
         self.fresh = true;
         Ok(())
     }
@@ -254,12 +240,11 @@ impl Diary {
         &mut self,
         act: impl FnOnce(Companion, &dyn KeyKeeper) -> Result<Option<Companion>, Trouble>,
     ) -> Result<(), Trouble> {
-        self.isolated = None;
         let State::Open(companion) = std::mem::replace(&mut self.state, State::Shut) else {
             return Err(Trouble::NotADiary);
         };
         self.state = match act(*companion, self.keeper.as_ref())? {
-            Some(companion) => State::Open(Box::new(companion)),
+            Some(companion) => open(companion),
             None => State::Erased,
         };
         Ok(())
@@ -273,9 +258,14 @@ impl Diary {
 
     /// A companion opened in another way takes the place.
     pub(super) fn put(&mut self, companion: Companion) {
-        self.isolated = None;
-        self.state = State::Open(Box::new(companion));
+        self.state = open(companion);
     }
+}
+
+/// A page may mix directions, so values are told apart where the sentence runs the other way.
+fn open(mut companion: Companion) -> State {
+    companion.isolate_values(Isolation::InRightToLeft);
+    State::Open(Box::new(companion))
 }
 
 fn language(args: &TryArgs) -> String {
