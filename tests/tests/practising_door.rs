@@ -147,6 +147,25 @@ fn in_an_emergency_not_even_breathing_is_offered() {
     assert!(matches!(home.ask(Request::Begin(even)), Screen::StopAndCall(_)));
     let Screen::Breathing(screen) = home.ask(Request::Breathing) else { panic!() };
     assert!(screen.presets.is_empty());
+    // Today says the one thing, and nothing beside it.
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert_eq!(today.notices.len(), 1);
+    assert_eq!(today.next.does, Does::StopAndCall);
+    assert!(today.enough.is_none() && today.step.is_none() && today.practices.is_empty());
+}
+
+#[test]
+fn n2_a_routine_stands_on_today_where_reminders_are_on() {
+    let mut home = ready();
+    let routine = frond_core::programme::values::Line::new("my tea").unwrap();
+    let when = When::After { routine, days: Weekdays::ALL, about: None };
+    let reminder = Reminder { practice: Practice::Breathing, when, skip_when_done: true };
+    home.tell(Told::Reminders(ReminderChange::Add(reminder)));
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert!(today.routines.is_empty(), "off until turned on");
+    home.tell(Told::Reminders(ReminderChange::On(true)));
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert_eq!(today.routines, ["After my tea: Slow breathing"]);
 }
 
 #[test]

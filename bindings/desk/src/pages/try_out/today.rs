@@ -60,7 +60,7 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
     if let Some(step) = &screen.step {
         page = page.part(step_card(visit, step));
     }
-    page = page.presses(presses).text([screen.enough.clone()]);
+    page = page.presses(presses).text(screen.routines.clone()).text(screen.enough.clone());
     for practice in &screen.practices {
         page = page.part(practice_card(practice));
     }
