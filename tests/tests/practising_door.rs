@@ -220,6 +220,36 @@ fn a_killed_practice_counts_what_is_certain_and_asks() {
 }
 
 #[test]
+fn a_crash_after_the_session_was_written_finds_no_practice_again() {
+    let mut home = ready();
+    home.ask(Request::Begin(Begin::Step));
+    during(&mut home, Event::Begin { part: 0 });
+    seconds(&mut home, 300);
+    during(&mut home, Event::Stop);
+    let form = rate(home.ask(Request::Rate));
+    // The session is written; what was kept of the practice cannot be put away.
+    home.disk.fail(frond_core::ports::sim::Call::Remove, 1, true);
+    let told = told(&form, 1);
+    home.ask(Request::Write(Write { id: form.id, happened: Some(form.happened), told }));
+    let mut home = home.reopen();
+    assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
+}
+
+#[test]
+fn a_clock_set_back_in_the_middle_does_not_keep_the_session_from_being_written() {
+    let mut home = ready();
+    home.ask(Request::Begin(Begin::Step));
+    during(&mut home, Event::Begin { part: 0 });
+    seconds(&mut home, 300);
+    home.set_wall(-3_600_000);
+    during(&mut home, Event::Stop);
+    let form = rate(home.ask(Request::Rate));
+    let told = told(&form, 1);
+    home.ask(Request::Write(Write { id: form.id, happened: Some(form.happened), told }));
+    assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
+}
+
+#[test]
 fn a_practice_found_can_be_left_out_and_a_second_tap_changes_nothing() {
     let mut home = ready();
     home.ask(Request::Begin(Begin::Step));
