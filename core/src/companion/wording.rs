@@ -1,7 +1,7 @@
 //! The words of the open diary: in the language that its settings name, marked as the surface wants them.
 
 use super::Companion;
-use crate::words::Words;
+use crate::words::{Isolation, Words};
 
 impl Companion {
     /// The words of this diary's language.
@@ -10,11 +10,10 @@ impl Companion {
         &self.words
     }
 
-    /// Wraps every value inserted into a sentence in direction isolation marks from now on.
-    ///
-    /// For a surface that may mix text of both directions; a terminal shows the marks as stray characters.
-    pub fn isolate_values(&mut self) {
-        self.words = Words::with_isolation(self.words.language().tag);
+    /// From now on values inserted into a sentence stand between direction isolation marks, as the surface
+    /// wants it.
+    pub fn isolate_values(&mut self, isolation: Isolation) {
+        self.words = Words::isolated(self.words.language().tag, isolation);
     }
 
     /// Takes the words of the language that the settings name, if they have come to name another.

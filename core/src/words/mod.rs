@@ -58,12 +58,33 @@ macro_rules! message_id {
     };
 }
 
+/// Where inserted values stand between direction isolation marks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Isolation {
+    /// Nowhere: a terminal shows the marks as stray characters.
+    Never,
+    /// In languages that run from right to left.
+    InRightToLeft,
+    /// In every language: a value may run the other way there, too.
+    Always,
+}
+
+impl Isolation {
+    fn wanted(self, direction: Direction) -> bool {
+        match self {
+            Isolation::Never => false,
+            Isolation::InRightToLeft => direction == Direction::RightToLeft,
+            Isolation::Always => true,
+        }
+    }
+}
+
 /// The messages of one language, ready to be filled in. Cheap to clone; build it once and keep it.
 #[derive(Clone)]
 pub struct Words {
     language: &'static Language,
     asked_for: Option<Arc<str>>,
-    isolating: bool,
+    isolation: Isolation,
     bundle: Arc<FluentBundle<FluentResource>>,
 }
 
@@ -73,7 +94,7 @@ impl Words {
     /// The nearest language that this build may offer is taken: the same tag, otherwise the same
     /// language without its region, otherwise English. [`Words::fell_back`] tells of the last case.
     pub fn for_language(tag: &str) -> Words {
-        Self::build(tag, false)
+        Self::build(tag, Isolation::Never)
     }
 
     /// As [`Words::for_language`], with every inserted value wrapped in direction isolation marks.
@@ -81,20 +102,25 @@ impl Words {
     /// A screen that mixes right-to-left and left-to-right text needs them; a terminal shows them
     /// as stray characters.
     pub fn with_isolation(tag: &str) -> Words {
-        Self::build(tag, true)
+        Self::build(tag, Isolation::Always)
     }
 
-    /// The words for another language, with isolation marks where these have them.
+    /// The words for a language, with isolation marks as the surface wants them.
+    pub fn isolated(tag: &str, isolation: Isolation) -> Words {
+        Self::build(tag, isolation)
+    }
+
+    /// The words for another language, with isolation marks where these would have them.
     pub fn in_language(&self, tag: &str) -> Words {
-        Self::build(tag, self.isolating)
+        Self::build(tag, self.isolation)
     }
 
-    fn build(tag: &str, isolating: bool) -> Words {
+    fn build(tag: &str, isolation: Isolation) -> Words {
         let nearest = language::nearest(tag, Self::offered(cfg!(feature = "release")));
         let language = nearest.unwrap_or(&en::LANGUAGE);
         let asked_for = if nearest.is_none() { Some(Arc::from(tag)) } else { None };
-        let bundle = Arc::new(bundle(language, isolating));
-        Words { language, asked_for, isolating, bundle }
+        let bundle = Arc::new(bundle(language, isolation.wanted(language.direction)));
+        Words { language, asked_for, isolation, bundle }
     }
 
     /// The languages that may be offered to a person, in the order to list them.

@@ -91,7 +91,7 @@ const ACCENTS: &[(char, char)] = &[
     ('Z', 'Ž'),
 ];
 
-/// Each vowel twice; each third one three times, which comes to about 40 % on English text.
+/// Each vowel twice and each fourth one three times, which comes to about 40 % on English text.
 fn longer(text: &str) -> Cow<'_, str> {
     if is_file_name(text) {
         return text.into();
@@ -105,7 +105,7 @@ fn longer(text: &str) -> Cow<'_, str> {
         if "aeiouyAEIOUY".contains(letter) {
             vowels = vowels.wrapping_add(1);
             said.push(accented);
-            if vowels.is_multiple_of(8) {
+            if vowels.is_multiple_of(4) {
                 said.push(accented);
             }
         }

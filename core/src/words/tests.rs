@@ -46,7 +46,7 @@ static REVIEWED: Language = Language {
 
 fn invented(isolating: bool) -> Words {
     let bundle = Arc::new(bundle(&INVENTED, isolating));
-    Words { language: &INVENTED, asked_for: None, isolating, bundle }
+    Words { language: &INVENTED, asked_for: None, isolation: Isolation::Never, bundle }
 }
 
 #[test]

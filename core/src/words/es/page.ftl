@@ -36,6 +36,7 @@ page-ready-hint = Cualquier respuesta está bien. Solo cuenta junto con lo que p
 
 page-when = ¿Cuándo empezó?
 page-when-hint = Deja los dos vacíos si fue justo ahora.
+page-when-stays = Deja los dos vacíos si la hora se queda como está.
 page-day = Día
 page-time = Hora
 page-size-hint = Solo para la práctica con dilatador.

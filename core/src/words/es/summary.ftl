@@ -37,7 +37,7 @@ summary-left-out = { $count ->
         [one] 1 anotación que dejaste fuera: se ve como dejada fuera, en números y sin tus palabras
        *[other] { $count } anotaciones que dejaste fuera: se ven como dejadas fuera, en números y sin tus palabras
     }
-summary-opens-recipients = Solo { $names } puede abrir el archivo, con una clave propia. Tú tampoco puedes abrirlo.
+summary-opens-recipients = El archivo solo se abre con una clave que tiene: { $names }. Tú tampoco puedes abrirlo.
 summary-opens-passphrase = Quien tenga el archivo y la contraseña puede abrirlo. Di la contraseña por un camino distinto del que usas para el archivo.
 summary-opens-anyone = Cualquiera que reciba el archivo puede leerlo. No va sellado.
 summary-time-alone = Con él va esto: quieres un rato a solas. No se vuelve a mostrar aquí.

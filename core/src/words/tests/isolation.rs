@@ -10,13 +10,15 @@ fn isolation_marks_only_when_asked_for() {
     let value = [("name", "Anna".into())];
     assert_eq!(invented(false).text("t-name", &value), "Hello Anna");
     assert_eq!(invented(true).text("t-name", &value), "Hello \u{2068}Anna\u{2069}");
-    assert!(!invented(true).in_language("en").text("call-emergency", &call()).is_empty());
     for language in Words::offered(false) {
         let plain = Words::for_language(language.tag);
         assert!(!plain.text("call-emergency", &call()).contains(ISOLATE), "{}", language.tag);
         let marked = Words::with_isolation(language.tag).in_language(language.tag);
         let said = marked.text("call-emergency", &call());
         assert_eq!(said.matches(ISOLATE).count(), 2, "{}: {said:?}", language.tag);
+        let needed = Words::isolated("en", Isolation::InRightToLeft).in_language(language.tag);
+        let said = needed.text("call-emergency", &call()).contains(ISOLATE);
+        assert_eq!(said, language.direction == Direction::RightToLeft, "{}", language.tag);
     }
 }
 

@@ -32,7 +32,7 @@ t-form = { $n ->
     let language =
         Box::leak(Box::new(Language { rules, files: &[("safety.ftl", FORMS)], ..REVIEWED_PARTS }));
     let bundle = Arc::new(bundle(language, false));
-    Words { language, asked_for: None, isolating: false, bundle }
+    Words { language, asked_for: None, isolation: Isolation::Never, bundle }
 }
 
 /// The rules of every language that is offered, by its tag; a language without rows fails.

@@ -10,6 +10,7 @@ use frond_core::companion::{Companion, Copy, Ports, Trouble};
 use frond_core::moment::{Moment, Stamp};
 use frond_core::ports::{KeyKeeper, NoMarks, OsRandom, Random, RealDisk};
 use frond_core::sealing::RecoveryPhrase;
+use frond_core::words::Isolation;
 use tempfile::TempDir;
 use zeroize::Zeroizing;
 
@@ -212,7 +213,7 @@ impl Diary {
             moment,
         );
         self.state = match opened {
-            Ok(companion) => State::Open(Box::new(companion)),
+            Ok(companion) => open(companion),
             Err(trouble) => State::Stuck(trouble),
         };
     }
@@ -225,7 +226,7 @@ impl Diary {
         self.state = State::Shut;
         let keeper = self.keeper.as_ref();
         let companion = Companion::start(&self.ports, &self.folder, keeper, &self.language)?;
-        self.state = State::Open(Box::new(companion));
+        self.state = open(companion);
         self.fresh = true;
         Ok(())
     }
@@ -243,7 +244,7 @@ impl Diary {
             return Err(Trouble::NotADiary);
         };
         self.state = match act(*companion, self.keeper.as_ref())? {
-            Some(companion) => State::Open(Box::new(companion)),
+            Some(companion) => open(companion),
             None => State::Erased,
         };
         Ok(())
@@ -257,8 +258,14 @@ impl Diary {
 
     /// A companion opened in another way takes the place.
     pub(super) fn put(&mut self, companion: Companion) {
-        self.state = State::Open(Box::new(companion));
+        self.state = open(companion);
     }
+}
+
+/// A page may mix directions, so values are told apart where the sentence runs the other way.
+fn open(mut companion: Companion) -> State {
+    companion.isolate_values(Isolation::InRightToLeft);
+    State::Open(Box::new(companion))
 }
 
 fn language(args: &TryArgs) -> String {
