@@ -31,7 +31,7 @@ function schedule(phases, whole) {
 
 async function breathing(t, options = {}, before = async () => {}) {
   const server = await serve(t, ["--empty", "--now", "2026-05-04T19:30:00+01:00"]);
-  const watched = await visit(t, server, options);
+  const watched = await visit(server, options);
   const { page } = watched;
   const she = person(page);
   await page.goto(server.address);

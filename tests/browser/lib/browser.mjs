@@ -33,7 +33,7 @@ export async function close() {
 }
 
 /** A fresh profile on this server, watched. What was noticed is told when the test ends, or by `check`. */
-export async function visit(t, server, options = {}) {
+export async function visit(server, options = {}) {
   const context = await (await browser()).newContext({ viewport: PHONE, acceptDownloads: true, ...options });
   context.setDefaultTimeout(15_000);
   const noticed = [];
@@ -47,7 +47,6 @@ export async function visit(t, server, options = {}) {
     if (message.type() !== "error" && message.type() !== "warning") return;
     // A page that answers 4xx on purpose is a line here too; the tests look at the status themselves.
     if (/Failed to load resource: the server responded with a status of (4|503)/.test(message.text())) return;
-    if (/bluetooth/.test(message.text())) return; // TEMPORARY
     noticed.push(`console: ${message.text()}`);
   });
   context.on("weberror", (error) => noticed.push(`error in the page: ${error.error()}`));
@@ -59,7 +58,7 @@ export async function visit(t, server, options = {}) {
   });
   const page = await context.newPage();
   const check = () => assert.deepEqual(noticed.splice(0), [], "what a page must not do");
-  t.after(async () => {
+  server.guests.push(async () => {
     await context.close();
     check();
   });

@@ -35,7 +35,7 @@ export async function wholeDay(t, { language, keys = false, options = {}, seen =
   const own = ownDiary(t);
   const start = (now) => serve(t, [...own.args, "--language", language, "--now", now]);
   let server = await start("2026-05-04T19:30:00+01:00");
-  const watched = await visit(t, server, { locale: language === "es" ? "es-ES" : "en-GB", ...options });
+  const watched = await visit(server, { locale: language === "es" ? "es-ES" : "en-GB", ...options });
   const { page } = watched;
   const she = person(page, { keys });
   // What comes after a failed step has nothing to stand on.

@@ -56,6 +56,8 @@ export async function serve(t, args = [], env = {}) {
   const server = {
     child,
     gone,
+    /** What has to be closed before it: a browser that still asks would find nobody. */
+    guests: [],
     /** What it wrote to standard error so far. */
     told: () => told,
     /** Ends it at once, as a power cut would. */
@@ -63,7 +65,13 @@ export async function serve(t, args = [], env = {}) {
     /** Asks it to end. */
     stop: async () => (child.kill("SIGTERM"), gone),
   };
-  t.after(server.stop);
+  t.after(async () => {
+    try {
+      for (const leave of server.guests) await leave();
+    } finally {
+      await server.stop();
+    }
+  });
   const lines = createInterface({ input: child.stdout });
   const line = await new Promise((done, failed) => {
     const late = setTimeout(() => failed(new Error(`no address came: ${told}`)), STARTS_WITHIN);
