@@ -74,7 +74,8 @@ pub(super) fn day(visit: &mut Visit<'_>, day: &str) -> Shown {
 
 pub(super) fn calendar_page(visit: &mut Visit<'_>, screen: &CalendarScreen) -> Shown {
     let weekdays = screen.weekdays.iter().map(|name| {
-        let short: String = name.chars().take(2).collect();
+        // Direction marks are no letters of the name.
+        let short: String = name.chars().filter(|own| own.is_alphanumeric()).take(2).collect();
         (short, name.clone())
     });
     let weeks = screen.weeks.iter().map(|week| {
