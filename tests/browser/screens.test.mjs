@@ -29,5 +29,5 @@ test("every screen of an empty diary", async (t) => {
   const looks = looking({ prefix: "empty-" });
   await looks.look(page, nameOf(new URL(page.url()).pathname), answer);
   await crawl(page, ["/today"], (page, path, answer) => looks.look(page, nameOf(path), answer));
-  looks.done({ least: 35 });
+  looks.done({ least: 30 });
 });

@@ -14,6 +14,7 @@ import { answerNoToAll, begin, during, link, rateAll, send } from "./lib/ways.mj
 
 after(close);
 
+/** What a picture is called. */
 const nameOf = (path) => kind(path).replace(/^\//, "").replaceAll("/", "-") || "first-page";
 
 test("a form that has to be put right", async (t) => {
@@ -81,7 +82,7 @@ test("a plan to accept, in cards, and what comes after", async (t) => {
   looks.done({ least: 40 });
 });
 
-test("a practice: one question, ready, running, paused, found again, stopped, rated", async (t) => {
+test("a practice: one question, ready, running, paused, stopped, rated", async (t) => {
   const server = await serve(t);
   const { page } = await visit(server);
   const she = person(page);
@@ -100,6 +101,21 @@ test("a practice: one question, ready, running, paused, found again, stopped, ra
   await looks.look(page, "today-after-stop");
   await page.goto(`${server.origin}/practice/rate`);
   await looks.look(page, "rate");
+  await rateAll(she, "2");
+  await she.press(send("/practice/rate"));
+  await looks.look(page, "kept");
+  await page.goto(`${server.origin}/today`);
+  await she.press(begin("step"));
+  if ((await page.locator('form[action="/practice/new"]').count()) > 0) {
+    await looks.look(page, "anything-new");
+    await she.press('form[action="/practice/new"]:has([value=nothing_new]) button');
+  }
+  await looks.look(page, "ready");
+  await she.press(during("begin"));
+  await looks.look(page, "running");
+  await she.press(during("pause"));
+  await looks.look(page, "paused");
+  looks.done({ least: 10 });
 });
 
 test("a sign that pauses, one that asks first, an emergency; a talk", async (t) => {
