@@ -43,6 +43,7 @@ pub(crate) struct Frame {
 pub(crate) struct Page<'a> {
     frame: &'a Frame,
     title: String,
+    window: Option<String>,
     under: Option<String>,
     problems: Vec<Problem>,
     parts: Vec<Part>,
@@ -330,7 +331,25 @@ impl<'a> Page<'a> {
     /// A page with its heading.
     pub(crate) fn new(frame: &'a Frame, title: impl Into<String>) -> Self {
         let title = title.into();
-        Self { frame, title, under: None, problems: Vec::new(), parts: Vec::new(), script: None }
+        Self {
+            frame,
+            title,
+            window: None,
+            under: None,
+            problems: Vec::new(),
+            parts: Vec::new(),
+            script: None,
+        }
+    }
+
+    /// With another title of the window than the heading: whoever sees the list of windows learns nothing.
+    pub(crate) fn in_window(mut self, title: impl Into<String>) -> Self {
+        self.window = Some(title.into());
+        self
+    }
+
+    fn window(&self) -> &str {
+        self.window.as_deref().unwrap_or(&self.title)
     }
 
     /// A line under the heading.

@@ -90,6 +90,7 @@ pub(super) fn one(visit: &mut Visit<'_>, number: &str) -> Shown {
     }
     let caution = if rung.larger { screen.larger_caution } else { screen.smaller_is_fine };
     Ok(Page::new(&visit.frame, rung.name.clone())
+        .in_window(visit.words.text("action-ladder", &[]))
         .text([rung.used.clone()])
         .part(Part::Notice { says: vec![caution], press: None })
         .presses(presses)
