@@ -429,6 +429,20 @@ fn spoil_one_entry(disk: &frond_core::ports::sim::SimDisk) {
 }
 
 #[test]
+fn whom_to_call_can_be_looked_up_while_nothing_is_open_and_speaks_of_no_sign() {
+    let mut home = Home::with_plan(START);
+    let screen = home.json(Request::StopAndCall).to_string();
+    assert!(screen.contains("01632 960101") && screen.contains("999"), "{screen}");
+    assert!(screen.contains("Nobody has been told"), "{screen}");
+    for wrong in ["spots of blood", "pause", "Noted"] {
+        assert!(!screen.contains(wrong), "{wrong}: {screen}");
+    }
+    let mut home = Home::new(START);
+    let screen = home.json(Request::StopAndCall).to_string();
+    assert!(screen.contains("doctor") && !screen.contains("spots of blood"), "{screen}");
+}
+
+#[test]
 fn a_hole_is_said_with_its_days_and_holds_back_until_a_talk_even_if_an_opening_was_cut_short() {
     let mut home = Home::with_plan(START);
     for _ in 0..20 {

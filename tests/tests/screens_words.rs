@@ -26,6 +26,7 @@ fn without_a_plan() {
     hold_still("no_plan_entries", &mut home, Request::Entries);
     hold_still("no_plan_spoke", &mut home, Request::Spoke);
     hold_still("no_plan_plan", &mut home, Request::Plan);
+    hold_still("no_plan_whom_to_call", &mut home, Request::StopAndCall);
     home.tell(Told::Signs { signs: vec![Sign::SeverePain], note: None });
     hold_still("no_plan_stop_and_call", &mut home, Request::StopAndCall);
 }
@@ -41,6 +42,7 @@ fn on_a_first_day() {
     hold_still("first_ladder", &mut home, Request::Ladder);
     hold_still("first_suggestion_hold", &mut home, Request::Suggestion);
     hold_still("first_signs", &mut home, Request::Signs);
+    hold_still("first_whom_to_call", &mut home, Request::StopAndCall);
     hold_still("first_plan", &mut home, Request::Plan);
 }
 

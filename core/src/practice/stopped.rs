@@ -111,13 +111,7 @@ impl Stopped {
                 Calming::Breathing => vec![words.text("stopped-then-breathe", &[])],
             },
         });
-        let (call, dial) = match contacts {
-            Some(contacts) => whom(words, contacts),
-            None => {
-                let worse = words.text("call-if-worse-unknown", &[]);
-                (vec![words.text("stopped-call-own-doctor", &[]), worse], Vec::new())
-            }
-        };
+        let (call, dial) = whom_to_call(words, contacts);
         Self {
             title: words.text("stopped-title", &[]),
             let_out: (*practice == Practice::Trainer).then(|| words.text("stopped-let-out", &[])),
@@ -128,6 +122,18 @@ impl Stopped {
             dial,
             nobody_told: nobody_told(words),
             tomorrow: words.text("stopped-tomorrow", &[]),
+        }
+    }
+}
+
+/// Whom to call, a paragraph each, and the numbers to offer below, where nothing presses.
+#[must_use]
+pub fn whom_to_call(words: &Words, contacts: Option<&Contacts>) -> (Vec<String>, Vec<Dial>) {
+    match contacts {
+        Some(contacts) => whom(words, contacts),
+        None => {
+            let worse = words.text("call-if-worse-unknown", &[]);
+            (vec![words.text("stopped-call-own-doctor", &[]), worse], Vec::new())
         }
     }
 }

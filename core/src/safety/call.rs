@@ -122,6 +122,15 @@ impl StopAndCall {
         StopAndCall { tier: call.tier, lines }
     }
 
+    /// The screen where nothing is open and somebody only wants to know whom to call: `whom` in words, with
+    /// its numbers. It speaks of no sign and of no pause.
+    pub fn whom_only(words: &Words, text: Vec<String>, dial: Vec<Dial>) -> StopAndCall {
+        let whom = Line { kind: LineKind::WhoToCall, text, dial };
+        let told =
+            Line { kind: LineKind::NobodyTold, text: vec![nobody_told(words)], dial: Vec::new() };
+        StopAndCall { tier: Tier::Note, lines: vec![whom, told] }
+    }
+
     /// Every number the screen offers, in order.
     pub fn dials(&self) -> impl Iterator<Item = &Dial> {
         self.lines.iter().flat_map(|line| &line.dial)

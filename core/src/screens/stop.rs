@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene, plain};
+use crate::practice::stopped::whom_to_call;
 use crate::programme::plan::Programme;
 use crate::progression::OutcomeKind;
 use crate::safety::{Call, Contacts, Sign, StopAndCall, Tier};
@@ -39,6 +40,17 @@ impl StopScreen {
             .map(|open| plain::when(words, open.since, scene.now))
             .unwrap_or_default();
         let contacts = scene.state.rule().programme().map(contacts_of);
+        if open.is_empty() && !paused && just_noted.is_empty() {
+            let (text, dial) = whom_to_call(words, contacts.as_ref());
+            return Self {
+                title: words.text("action-stop-and-call", &[]),
+                call: StopAndCall::whom_only(words, text, dial),
+                actions: vec![
+                    Action::new(words.text("action-signs", &[]), Does::Signs),
+                    Action::new(words.text("action-today", &[]), Does::Today),
+                ],
+            };
+        }
         let call = Call { tier, signs: &signs, contacts: contacts.as_ref(), when: when.as_str() };
         let mut actions = Vec::new();
         if paused {

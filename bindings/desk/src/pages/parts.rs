@@ -43,6 +43,7 @@ pub(crate) struct Frame {
 pub(crate) struct Page<'a> {
     frame: &'a Frame,
     title: String,
+    window: Option<String>,
     under: Option<String>,
     problems: Vec<Problem>,
     parts: Vec<Part>,
@@ -263,6 +264,9 @@ pub(crate) struct Choice {
     pub(crate) chosen: bool,
 }
 
+/// The most characters of an answer that stands beside others.
+const SHORT_ANSWER: usize = 12;
+
 impl Field {
     /// A question.
     pub(crate) fn new(name: &str, label: impl Into<String>, kind: Kind) -> Self {
@@ -286,6 +290,17 @@ impl Field {
     pub(crate) fn hint(mut self, hint: impl Into<String>) -> Self {
         self.hint = Some(hint.into());
         self
+    }
+
+    /// A few short answers stand beside each other, so that a long list stays short.
+    fn beside(&self) -> bool {
+        match &self.kind {
+            Kind::One(choices) => {
+                choices.len() <= 3
+                    && choices.iter().all(|one| one.label.chars().count() <= SHORT_ANSWER)
+            }
+            _ => false,
+        }
     }
 
     fn described(&self) -> Option<String> {
@@ -316,7 +331,25 @@ impl<'a> Page<'a> {
     /// A page with its heading.
     pub(crate) fn new(frame: &'a Frame, title: impl Into<String>) -> Self {
         let title = title.into();
-        Self { frame, title, under: None, problems: Vec::new(), parts: Vec::new(), script: None }
+        Self {
+            frame,
+            title,
+            window: None,
+            under: None,
+            problems: Vec::new(),
+            parts: Vec::new(),
+            script: None,
+        }
+    }
+
+    /// With another title of the window than the heading: whoever sees the list of windows learns nothing.
+    pub(crate) fn in_window(mut self, title: impl Into<String>) -> Self {
+        self.window = Some(title.into());
+        self
+    }
+
+    fn window(&self) -> &str {
+        self.window.as_deref().unwrap_or(&self.title)
     }
 
     /// A line under the heading.

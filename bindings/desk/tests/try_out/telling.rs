@@ -158,3 +158,34 @@ fn a_hostile_plan_is_read_as_text_and_is_hers_only_when_she_says_so() {
     assert_eq!(answer.status, 422);
     assert!(!answer.text().contains("<script>") && answer.text().contains("class=\"problems\""));
 }
+
+#[test]
+fn a_larger_step_comes_after_its_caution_and_no_address_names_a_step() {
+    let server = Server::entered(&[]);
+    let changes = || server.page("/entries").matches("Another step").count();
+    let before = changes();
+    let steps = server.page("/steps");
+    for address in steps.split("href=\"/steps/").skip(1) {
+        let number = address.split('"').next().unwrap();
+        assert!(number.parse::<u8>().is_ok(), "{number}");
+    }
+    let caution = server.page("/steps/6");
+    assert!(caution.contains("class=\"notice\""));
+    let fields = hidden(&caution, "/steps");
+    let fields: Vec<(&str, &str)> = fields.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+    assert!(fields.contains(&("why", "clinician")));
+    server.told("/steps", &fields);
+    server.told("/steps", &fields);
+    assert_eq!(changes(), before + 1);
+    assert_eq!(server.get("/steps/0").status, 404);
+    assert_eq!(server.get("/steps/99").status, 404);
+    assert_eq!(
+        server
+            .post(
+                "/steps",
+                &[("id", &id(&server.page("/questions"), "/questions")), ("why", "own")]
+            )
+            .status,
+        400
+    );
+}

@@ -54,6 +54,7 @@ pub(super) fn screening_page(
     problems.extend(missing.iter().map(|name| Problem::at(name, says.clone())));
     let presses = visit.presses(&screen.actions)?;
     Ok(Page::new(&visit.frame, &screen.title)
+        .in_window(visit.words.text("action-screening", &[]))
         .problems(problems)
         .text(screen.why.clone())
         .text([screen.how.clone(), screen.nobody_told.clone()])

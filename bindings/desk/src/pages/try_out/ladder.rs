@@ -34,7 +34,7 @@ pub(super) fn check_page(visit: &mut Visit<'_>, screen: &StepCheckScreen) -> Sho
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &LadderScreen) -> Shown {
     let mut cards = Vec::new();
-    for rung in &screen.rungs {
+    for (number, rung) in screen.rungs.iter().enumerate() {
         let mut parts = vec![Part::Text { says: vec![rung.used.clone()], class: "" }];
         let here = rung.note.clone().filter(|_| rung.present);
         parts.extend(
@@ -44,7 +44,7 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &LadderScreen) -> Shown {
                 .map(|note| Part::Text { says: vec![note], class: "quiet" }),
         );
         if !rung.present {
-            parts.push(Part::Presses { presses: vec![choose(visit, rung)?] });
+            parts.push(Part::Presses { presses: vec![choose(visit, number, rung)?] });
         }
         cards.push(Part::Card { title: rung.name.clone(), here, parts });
     }
@@ -59,50 +59,63 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &LadderScreen) -> Shown {
     Ok(page.presses(presses).answer())
 }
 
-fn choose(visit: &mut Visit<'_>, rung: &Rung) -> Result<Press, axum::response::Response> {
+/// The address names a step by its place alone: what a plan calls it is nobody's business in a browser's
+/// history. What is written is the step's own id.
+fn choose(
+    visit: &mut Visit<'_>,
+    number: usize,
+    rung: &Rung,
+) -> Result<Press, axum::response::Response> {
     let label = visit.words.text("page-use-step", &[("step", rung.name.as_str().into())]);
-    let to = format!("/steps/{}", rung.id);
-    let how =
-        if rung.larger { How::Go(to) } else { visit.send(&to, vec![("why", "own".to_owned())])? };
+    let how = if rung.larger {
+        How::Go(format!("/steps/{}", number + 1))
+    } else {
+        visit.send("/steps", vec![("why", "own".to_owned()), ("to", rung.id.to_string())])?
+    };
     Ok(Press { label, how, look: Look::Quiet })
 }
 
 /// The caution before a larger step.
-pub(super) fn one(visit: &mut Visit<'_>, step: &str) -> Shown {
-    let (screen, rung) = rung(visit, step)?;
+pub(super) fn one(visit: &mut Visit<'_>, number: &str) -> Shown {
+    let (screen, rung) = rung(visit, number)?;
     let mut presses =
         vec![Press::go(visit.words.text("action-stay", &[]), "/steps").looking(Look::Next)];
     for (why, label) in [
         ("clinician", visit.words.text("page-step-clinician", &[])),
         ("own", visit.words.text("page-step-own", &[])),
     ] {
-        let how = visit.send(&format!("/steps/{}", rung.id), vec![("why", why.to_owned())])?;
+        let fields = vec![("why", why.to_owned()), ("to", rung.id.to_string())];
+        let how = visit.send("/steps", fields)?;
         presses.push(Press { label, how, look: Look::Equal });
     }
     let caution = if rung.larger { screen.larger_caution } else { screen.smaller_is_fine };
     Ok(Page::new(&visit.frame, rung.name.clone())
+        .in_window(visit.words.text("action-ladder", &[]))
         .text([rung.used.clone()])
         .part(Part::Notice { says: vec![caution], press: None })
         .presses(presses)
         .answer())
 }
 
-pub(super) fn told(visit: &mut Visit<'_>, step: &str, fields: &Fields) -> Shown {
+pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     let why = match fields.first("why") {
         Some("own") => Why::OwnChoice,
         Some("clinician") => Why::Clinician,
         _ => return Err(visit.malformed()),
     };
-    let Ok(to) = StepId::new(step) else { return Err(visit.nothing_here()) };
-    visit.tell(fields, Told::Step { to, why })
+    match fields.first("to").and_then(|to| StepId::new(to).ok()) {
+        Some(to) => visit.tell(fields, Told::Step { to, why }),
+        None => Err(visit.malformed()),
+    }
 }
 
 fn rung(
     visit: &mut Visit<'_>,
-    step: &str,
+    number: &str,
 ) -> Result<(LadderScreen, Rung), axum::response::Response> {
+    let at = number.parse::<usize>().ok().and_then(|number| number.checked_sub(1));
     if let Screen::Ladder(screen) = visit.ask(Request::Ladder)?
-        && let Some(rung) = screen.rungs.iter().find(|rung| rung.id.as_str() == step).cloned()
+        && let Some(rung) = at.and_then(|at| screen.rungs.get(at)).cloned()
     {
         return Ok((screen, rung));
     }

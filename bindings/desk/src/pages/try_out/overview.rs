@@ -74,7 +74,8 @@ pub(super) fn day(visit: &mut Visit<'_>, day: &str) -> Shown {
 
 pub(super) fn calendar_page(visit: &mut Visit<'_>, screen: &CalendarScreen) -> Shown {
     let weekdays = screen.weekdays.iter().map(|name| {
-        let short: String = name.chars().take(2).collect();
+        // Direction marks are no letters of the name.
+        let short: String = name.chars().filter(|own| own.is_alphanumeric()).take(2).collect();
         (short, name.clone())
     });
     let weeks = screen.weeks.iter().map(|week| {
@@ -99,7 +100,12 @@ pub(super) fn calendar_page(visit: &mut Visit<'_>, screen: &CalendarScreen) -> S
     let around = visit.presses(&around)?;
     let presses = visit.presses(&screen.actions)?;
     let mut page = Page::new(&visit.frame, &screen.title).part(month).text(screen.empty.clone());
-    for day in screen.weeks.iter().flatten().filter(|day| day.in_month && !day.done.is_empty()) {
+    let days: Vec<_> = screen.weeks.iter().flatten().collect();
+    let done = || days.iter().filter(|day| day.in_month && !day.done.is_empty());
+    if done().next().is_some() {
+        page = page.part(Part::Heading { text: screen.month.clone() });
+    }
+    for day in done() {
         let parts = vec![Part::Text { says: day.done.clone(), class: "" }];
         page = page.part(Part::Reason { criterion: day.label.clone(), parts });
     }

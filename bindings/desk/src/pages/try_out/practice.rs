@@ -190,7 +190,9 @@ pub(super) fn run_page(visit: &mut Visit<'_>, screen: &RunningScreen) -> Shown {
         without: visit.words.text("page-clock-without", &[]),
     };
     let presses = visit.presses(&screen.actions)?;
-    let mut page = Page::new(&visit.frame, &screen.title).script("/practice.js");
+    // The heading is the plan's own word for it, and that may say too much.
+    let window = visit.words.text("action-practices", &[]);
+    let mut page = Page::new(&visit.frame, &screen.title).in_window(window).script("/practice.js");
     if let Some(part) = &screen.part {
         page = page.under(part.clone());
     }

@@ -149,3 +149,21 @@ fn labelled(path: &str, page: &str) {
         assert!(ids.contains(&to), "{path}: #{to} leads nowhere");
     }
 }
+
+#[test]
+fn a_mirrored_page_says_so_and_its_days_have_names() {
+    run(async {
+        let router = router(app(&["--empty", "--language", "ar-XB"]));
+        let (_, page) = get_page(&router, "/calendar").await;
+        assert!(page.starts_with("<!DOCTYPE html>\n<html lang=\"ar-XB\" dir=\"rtl\">"));
+        let names: Vec<&str> = page
+            .split("<th scope=\"col\"><span aria-hidden=\"true\">")
+            .skip(1)
+            .filter_map(|rest| rest.split('<').next())
+            .collect();
+        assert_eq!(names.len(), 7);
+        assert!(
+            names.iter().all(|name| name.chars().filter(|own| own.is_alphanumeric()).count() == 2)
+        );
+    });
+}
