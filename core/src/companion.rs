@@ -409,6 +409,7 @@ impl Companion {
 
     fn write(&mut self, write: Write, moment: &Moment) -> Result<Screen, Trouble> {
         if self.was_written(write.id)? {
+            self.written_down(write.id);
             return self.again(write.id, moment);
         }
         let checked = check::checked(write, &check::Facts { companion: self, moment })?;

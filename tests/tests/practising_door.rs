@@ -147,6 +147,25 @@ fn in_an_emergency_not_even_breathing_is_offered() {
     assert!(matches!(home.ask(Request::Begin(even)), Screen::StopAndCall(_)));
     let Screen::Breathing(screen) = home.ask(Request::Breathing) else { panic!() };
     assert!(screen.presets.is_empty());
+    // Today says the one thing, and nothing beside it.
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert_eq!(today.notices.len(), 1);
+    assert_eq!(today.next.does, Does::StopAndCall);
+    assert!(today.enough.is_none() && today.step.is_none() && today.practices.is_empty());
+}
+
+#[test]
+fn n2_a_routine_stands_on_today_where_reminders_are_on() {
+    let mut home = ready();
+    let routine = frond_core::programme::values::Line::new("my tea").unwrap();
+    let when = When::After { routine, days: Weekdays::ALL, about: None };
+    let reminder = Reminder { practice: Practice::Breathing, when, skip_when_done: true };
+    home.tell(Told::Reminders(ReminderChange::Add(reminder)));
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert!(today.routines.is_empty(), "off until turned on");
+    home.tell(Told::Reminders(ReminderChange::On(true)));
+    let Screen::Today(today) = home.ask(Request::Today) else { panic!() };
+    assert_eq!(today.routines, ["After my tea: Slow breathing"]);
 }
 
 #[test]
@@ -197,6 +216,36 @@ fn a_killed_practice_counts_what_is_certain_and_asks() {
     assert_eq!(sessions, 1);
     assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
     let mut home = home.reopen();
+    assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
+}
+
+#[test]
+fn a_crash_after_the_session_was_written_finds_no_practice_again() {
+    let mut home = ready();
+    home.ask(Request::Begin(Begin::Step));
+    during(&mut home, Event::Begin { part: 0 });
+    seconds(&mut home, 300);
+    during(&mut home, Event::Stop);
+    let form = rate(home.ask(Request::Rate));
+    // The session is written; what was kept of the practice cannot be put away.
+    home.disk.fail(frond_core::ports::sim::Call::Remove, 1, true);
+    let told = told(&form, 1);
+    home.ask(Request::Write(Write { id: form.id, happened: Some(form.happened), told }));
+    let mut home = home.reopen();
+    assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
+}
+
+#[test]
+fn a_clock_set_back_in_the_middle_does_not_keep_the_session_from_being_written() {
+    let mut home = ready();
+    home.ask(Request::Begin(Begin::Step));
+    during(&mut home, Event::Begin { part: 0 });
+    seconds(&mut home, 300);
+    home.set_wall(-3_600_000);
+    during(&mut home, Event::Stop);
+    let form = rate(home.ask(Request::Rate));
+    let told = told(&form, 1);
+    home.ask(Request::Write(Write { id: form.id, happened: Some(form.happened), told }));
     assert!(matches!(home.ask(Request::Home), Screen::Today(_)));
 }
 

@@ -59,6 +59,14 @@ impl Companion {
             // A disk that does not answer is asked again at the next opening.
             Ok(SealedRead::Absent) | Err(_) => Practising::Nothing,
         };
+        // One whose session stands already was only not put away.
+        let written = match &self.practising {
+            Practising::Found(found) => Some(found.id()),
+            _ => None,
+        };
+        if let Some(id) = written.filter(|id| self.was_written(*id).unwrap_or(false)) {
+            self.written_down(id);
+        }
     }
 
     /// What can be practised.

@@ -11,6 +11,7 @@ use crate::message_id;
 use crate::programme::plan::{PracticePlan, Programme, Step};
 use crate::programme::values::Practice;
 use crate::progression::{Basis, OutcomeKind};
+use crate::reminders::{When, after_line};
 use crate::safety::{BreathCaution, CareNote};
 
 /// What today asks.
@@ -28,8 +29,10 @@ pub struct TodayScreen {
     pub step: Option<StepCard>,
     /// The other practices.
     pub practices: Vec<PracticeCard>,
-    /// "Today, breathing alone is enough."
-    pub enough: String,
+    /// Practices tied to something of the person's own day: "After my tea: slow breathing".
+    pub routines: Vec<String>,
+    /// "Today, breathing alone is enough"; not where nothing may go on.
+    pub enough: Option<String>,
     /// Something to look forward to, in the person's own words.
     pub look_forward: Option<String>,
     /// The usual cautions, always shown.
@@ -98,7 +101,8 @@ impl TodayScreen {
             next: today.next(&notices, step.as_ref()),
             notices,
             practices: today.practices(),
-            enough: scene.enough(),
+            routines: today.routines(),
+            enough: (!scene.nothing_continues()).then(|| scene.enough()),
             look_forward: scene
                 .state
                 .look_forward()
@@ -129,6 +133,14 @@ impl Today<'_> {
         let mut notices = Vec::new();
         let mut note = |text: String, action: Option<Action>| notices.push(Notice { text, action });
         let act = |id: &'static str, does| Some(Action::new(words.text(id, &[]), does));
+        // In an emergency nothing else is said; everything else is still there once it is cleared.
+        if self.scene.nothing_continues() {
+            note(
+                words.text("today-nothing-now", &[]),
+                act(message_id!("action-stop-and-call"), Does::StopAndCall),
+            );
+            return notices;
+        }
         if self.scene.store.read_only {
             note(words.text("today-read-only", &[]), None);
         }
@@ -282,6 +294,26 @@ impl Today<'_> {
             schedule: plain::schedule(words, &plan.schedule),
             done,
         }
+    }
+
+    /// What is tied to a routine today, where reminders are on (N2).
+    fn routines(&self) -> Vec<String> {
+        let day = self.scene.now.day();
+        let on = !self.scene.nothing_continues() && !self.scene.state.rule().is_off(day);
+        let set = self.scene.state.reminders().filter(|set| set.on && on);
+        let today = |when: &When| when.days().has(day.weekday());
+        set.iter()
+            .flat_map(|set| set.reminders.get())
+            .filter(|one| today(&one.when))
+            .filter_map(|one| {
+                let own = self.programme.and_then(|plan| {
+                    plan.practices.iter().find(|other| other.practice == one.practice)
+                });
+                let own = own.map(|other| other.name.as_str());
+                let what = plain::practice(self.scene.words, &one.practice, own);
+                after_line(self.scene.words, &one.when, &what)
+            })
+            .collect()
     }
 
     fn cautions(&self, trainer: bool) -> Vec<String> {

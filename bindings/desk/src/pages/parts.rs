@@ -264,6 +264,9 @@ pub(crate) struct Choice {
     pub(crate) chosen: bool,
 }
 
+/// The most characters of an answer that stands beside others.
+const SHORT_ANSWER: usize = 12;
+
 impl Field {
     /// A question.
     pub(crate) fn new(name: &str, label: impl Into<String>, kind: Kind) -> Self {
@@ -287,6 +290,17 @@ impl Field {
     pub(crate) fn hint(mut self, hint: impl Into<String>) -> Self {
         self.hint = Some(hint.into());
         self
+    }
+
+    /// A few short answers stand beside each other, so that a long list stays short.
+    fn beside(&self) -> bool {
+        match &self.kind {
+            Kind::One(choices) => {
+                choices.len() <= 3
+                    && choices.iter().all(|one| one.label.chars().count() <= SHORT_ANSWER)
+            }
+            _ => false,
+        }
     }
 
     fn described(&self) -> Option<String> {

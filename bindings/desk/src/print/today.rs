@@ -47,7 +47,7 @@ pub(super) fn today(page: &mut Page, screen: &TodayScreen) {
             page.inside(2, done);
         }
     }
-    page.gap().paragraph(&screen.enough);
+    page.gap().sentences(&screen.routines).sentences(screen.enough.as_slice());
     if let Some(look_forward) = &screen.look_forward {
         page.paragraph(look_forward);
     }

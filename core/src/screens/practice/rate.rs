@@ -68,7 +68,12 @@ impl RateScreen {
             id: done.id,
             title: words.text("rate-title", &[]),
             what: what(scene, done),
-            happened: done.happened,
+            // A clock that was set back meanwhile must not make it lie in the future.
+            happened: if done.happened.millis() > scene.now.millis() {
+                scene.now
+            } else {
+                done.happened
+            },
             practice: done.practice.clone(),
             parts: done.parts.clone(),
             position: done.position,

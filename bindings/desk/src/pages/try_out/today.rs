@@ -2,7 +2,7 @@
 
 use axum::response::Response;
 use frond_core::companion::{Request, Told};
-use frond_core::screens::{PracticeCard, Screen, StepCard, TodayScreen};
+use frond_core::screens::{Does, PracticeCard, Screen, StepCard, TodayScreen};
 
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::Fields;
@@ -50,8 +50,17 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
             Some(Part::Card { title: welcome.title.clone(), here: None, parts })
         }
     };
-    let mut presses = visit.next_and(&screen.next, &screen.actions)?;
-    let others = presses.split_off(1);
+    // "Breathing is enough" is an answer, so its button stands right beside it.
+    let (breathing, rest): (Vec<_>, Vec<_>) = screen
+        .actions
+        .iter()
+        .filter(|action| action.does != screen.next.does)
+        .cloned()
+        .partition(|action| action.does == Does::Breathing);
+    let breathing: Result<Vec<Press>, Response> =
+        breathing.iter().map(|action| visit.press(action, Look::Equal)).collect();
+    let next = vec![visit.press(&screen.next, Look::Next)?];
+    let others = visit.presses(&rest)?;
     let frame = visit.frame.clone();
     let mut page = Page::new(&frame, &screen.title).under(&screen.date);
     for notice in welcome.into_iter().chain(notices) {
@@ -60,7 +69,8 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
     if let Some(step) = &screen.step {
         page = page.part(step_card(visit, step));
     }
-    page = page.presses(presses).text([screen.enough.clone()]);
+    page = page.presses(next).text(screen.routines.clone()).text(screen.enough.clone());
+    page = page.presses(breathing?);
     for practice in &screen.practices {
         page = page.part(practice_card(practice));
     }
