@@ -108,19 +108,14 @@ const STOPS = 400;
 // step of the way is looked at.
 function byKeys(page) {
   const focused = async (control) => {
-    const there = () => control.evaluate((own) => own === document.activeElement);
-    // A group of radio buttons is one stop: any of it will do, the arrows do the rest.
-    const group = () =>
-      control.evaluate((own) => {
-        const now = document.activeElement;
-        return own.type === "radio" && now?.type === "radio" && now.name === own.name && now.form === own.form;
-      });
-    if (await there()) return;
+    const wanted = await control.elementHandle();
+    const here = () => page.evaluate(focusNow, wanted);
+    if ((await here()).there) return;
     for (let stop = 0; stop < STOPS; stop++) {
       await page.keyboard.press("Tab");
-      const seen = await page.evaluate(focusSeen);
-      assert.equal(seen, "", `keyboard on ${new URL(page.url()).pathname}: ${seen}`);
-      if ((await there()) || (await group())) return;
+      const { wrong, there } = await here();
+      assert.equal(wrong, "", `keyboard on ${new URL(page.url()).pathname}: ${wrong}`);
+      if (there) return;
     }
     assert.fail(`the keyboard does not reach ${control}`);
   };
@@ -157,24 +152,27 @@ function byKeys(page) {
   };
 }
 
-// Runs in the page. Empty where the focus can be seen, else what is wrong.
-function focusSeen() {
+// Runs in the page: whether the focus is where it is wanted, and what is wrong with how it is seen.
+function focusNow(wanted) {
   const own = document.activeElement;
-  if (!own || own === document.body) return "";
+  // A group of radio buttons is one stop: any of it will do, the arrows do the rest.
+  const group = wanted.type === "radio" && own?.type === "radio" && own.name === wanted.name && own.form === wanted.form;
+  const there = own === wanted || group;
+  if (!own || own === document.body) return { there, wrong: "" };
   const what = `${own.tagName.toLowerCase()} "${(own.innerText || own.name || own.id || "").trim().slice(0, 40)}"`;
   const drawn = [own, own.closest("label"), own.closest("fieldset")].filter(Boolean).some((one) => {
     const style = getComputedStyle(one);
     return style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2;
   });
-  if (!drawn) return `${what} has the focus and does not show it (2.4.7)`;
+  if (!drawn) return { there, wrong: `${what} has the focus and does not show it (2.4.7)` };
   const box = own.getBoundingClientRect();
-  if (box.width < 1 || box.height < 1) return `${what} has the focus and no size (2.4.7)`;
+  if (box.width < 1 || box.height < 1) return { there, wrong: `${what} has the focus and no size (2.4.7)` };
   const inside = box.bottom > 0 && box.right > 0 && box.top < innerHeight && box.left < innerWidth;
-  if (!inside) return `${what} has the focus outside the window (2.4.11)`;
+  if (!inside) return { there, wrong: `${what} has the focus outside the window (2.4.11)` };
   const points = [0.5, 0.1, 0.9].flatMap((x) => [0.5, 0.1, 0.9].map((y) => [box.left + box.width * x, box.top + box.height * y]));
   const uncovered = points.some(([x, y]) => {
     const top = document.elementFromPoint(x, y);
     return top && (own === top || own.contains(top) || top.contains(own) || own.closest("label")?.contains(top));
   });
-  return uncovered ? "" : `${what} has the focus and is covered (2.4.11)`;
+  return { there, wrong: uncovered ? "" : `${what} has the focus and is covered (2.4.11)` };
 }
