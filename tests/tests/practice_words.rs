@@ -9,23 +9,9 @@ use frond_core::programme::values::{Line, Minutes, Practice, Rating};
 use frond_core::reminders::{ClockTime, ClockTimes, QuietHours, Reminder, Weekdays, When};
 use frond_core::safety::{Answer as Said, FullList, Sign, SignGroup};
 use frond_core::screens::{Begin, Screen};
-use frond_tests::home::{Home, PLAN};
+use frond_tests::home::{Home, PLAN, without_ids};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
-
-/// Ids are random on a device; here they only stand in the way of reading.
-fn without_ids(value: &mut serde_json::Value) {
-    match value {
-        serde_json::Value::String(text)
-            if text.len() == 32 && text.bytes().all(|b| b.is_ascii_hexdigit()) =>
-        {
-            *text = "ID".into();
-        }
-        serde_json::Value::Array(items) => items.iter_mut().for_each(without_ids),
-        serde_json::Value::Object(fields) => fields.values_mut().for_each(without_ids),
-        _ => {}
-    }
-}
 
 fn hold_still(name: &str, home: &mut Home, request: Request) {
     let mut screen = home.json(request);

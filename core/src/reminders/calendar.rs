@@ -88,15 +88,6 @@ fn bit(day: Weekday) -> u8 {
 
 /// Times of the day with the days of the week they hold on, of all reminders together.
 fn times(settings: &ReminderSettings, facts: &Facts<'_>) -> BTreeMap<NaiveTime, u8> {
-    const WEEK: [Weekday; 7] = [
-        Weekday::Mon,
-        Weekday::Tue,
-        Weekday::Wed,
-        Weekday::Thu,
-        Weekday::Fri,
-        Weekday::Sat,
-        Weekday::Sun,
-    ];
     // A pause ends; a calendar cannot know when. Whether the plan has the practice is another matter.
     let plan_has = Facts { silence: Silence::Nothing, ..*facts };
     let mut times: BTreeMap<NaiveTime, u8> = BTreeMap::new();
@@ -104,7 +95,7 @@ fn times(settings: &ReminderSettings, facts: &Facts<'_>) -> BTreeMap<NaiveTime, 
         if !plan_has.remembers(&reminder.practice) {
             continue;
         }
-        let days = WEEK.into_iter().filter(|day| reminder.when.days().has(*day));
+        let days = reminder.when.days().iter();
         let days = days.fold(0, |bits, day| bits | bit(day));
         for time in reminder.when.times().iter().map(|time| time.get()) {
             if !settings.quiet.is_some_and(|quiet| quiet.has(time)) {

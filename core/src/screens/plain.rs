@@ -1,6 +1,6 @@
 //! How dates, sizes, steps and times are said, the same on every screen.
 
-use chrono::{Datelike, NaiveDate, Timelike};
+use chrono::{NaiveDate, Timelike};
 
 use super::Scene;
 use crate::moment::Stamp;
@@ -10,16 +10,7 @@ use crate::words::{Value, Words};
 
 /// "Monday 3 August 2026".
 pub(super) fn date(words: &Words, day: NaiveDate) -> String {
-    words.text(
-        "common-date",
-        &[
-            ("weekday", whole(day.weekday().number_from_monday())),
-            ("day", whole(day.day())),
-            ("month", whole(day.month())),
-            // As text: a year takes no thousands separator in any language.
-            ("year", day.year().to_string().into()),
-        ],
-    )
+    words.date(day)
 }
 
 /// "today at 14:05", "yesterday at 14:05" or "on Monday 3 August 2026 at 14:05".

@@ -40,6 +40,7 @@ mod value;
 use std::fmt;
 use std::sync::Arc;
 
+use chrono::{Datelike, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
 use unic_langid::LanguageIdentifier;
@@ -149,6 +150,20 @@ impl Words {
     pub fn text(&self, id: &str, values: &[(&str, Value)]) -> String {
         let mut slips = Vec::new();
         self.filled(id, values, &mut slips).unwrap_or_else(|| id.to_owned())
+    }
+
+    /// A day as it is said: "Monday 3 August 2026".
+    pub fn date(&self, day: NaiveDate) -> String {
+        self.text(
+            "common-date",
+            &[
+                ("weekday", day.weekday().number_from_monday().into()),
+                ("day", day.day().into()),
+                ("month", day.month().into()),
+                // As text: a year takes no thousands separator in any language.
+                ("year", day.year().to_string().into()),
+            ],
+        )
     }
 
     fn filled(

@@ -2,8 +2,6 @@
 
 use std::fmt::Display;
 
-use chrono::Datelike;
-
 use super::super::plan::{MinutesSpan, Schedule};
 use super::super::values::{Position, Practice, RatingKind, Size};
 use crate::moment::Stamp;
@@ -139,15 +137,7 @@ pub(super) fn capital(text: &str) -> String {
 }
 
 pub(super) fn day(day: chrono::NaiveDate, words: &Words) -> String {
-    words.text(
-        "common-date",
-        &[
-            ("weekday", whole(day.weekday().number_from_monday())),
-            ("day", whole(day.day())),
-            ("month", whole(day.month())),
-            ("year", day.year().to_string().into()),
-        ],
-    )
+    words.date(day)
 }
 
 /// A moment to the second, with its offset and zone.
