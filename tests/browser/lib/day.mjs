@@ -30,13 +30,21 @@ function quickPlan(t) {
 const textOf = (page) => page.locator("main").innerText();
 const pathOf = (page) => new URL(page.url()).pathname;
 
-/** Lives the whole day. `options` goes to the browser, `keys` is for a person with the keyboard alone. */
-export async function wholeDay(t, { language, keys = false, options = {}, seen = async () => {} }) {
+/**
+ * Lives the whole day. `options` goes to the browser, `keys` is for a person with the keyboard alone, `large`
+ * for one whose text is twice as large.
+ */
+export async function wholeDay(t, { language, keys = false, large = false, options = {}, seen = async () => {} }) {
   const own = ownDiary(t);
   const start = (now) => serve(t, [...own.args, "--language", language, "--now", now]);
   let server = await start("2026-05-04T19:30:00+01:00");
   const watched = await visit(server, { locale: language === "es" ? "es-ES" : "en-GB", ...options });
   const { page } = watched;
+  if (large) {
+    await watched.context.addInitScript(() =>
+      document.addEventListener("DOMContentLoaded", () => (document.documentElement.style.fontSize = "200%")),
+    );
+  }
   const she = person(page, { keys });
   // What comes after a failed step has nothing to stand on.
   const step = async (name, act) => {
