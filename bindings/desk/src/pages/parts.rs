@@ -81,6 +81,16 @@ pub(crate) enum Look {
     Quiet,
 }
 
+impl Look {
+    fn class(self) -> &'static str {
+        match self {
+            Look::Next => "press next",
+            Look::Equal => "press equal",
+            Look::Quiet => "press quiet",
+        }
+    }
+}
+
 impl Press {
     /// A link.
     pub(crate) fn go(label: impl Into<String>, to: impl Into<String>) -> Self {
@@ -94,11 +104,7 @@ impl Press {
     }
 
     fn class(&self) -> &'static str {
-        match self.look {
-            Look::Next => "press next",
-            Look::Equal => "press equal",
-            Look::Quiet => "press quiet",
-        }
+        self.look.class()
     }
 }
 
@@ -210,11 +216,7 @@ impl Form {
     }
 
     fn class(&self) -> &'static str {
-        match self.look {
-            Look::Next => "press next",
-            Look::Equal => "press equal",
-            Look::Quiet => "press quiet",
-        }
+        self.look.class()
     }
 }
 
