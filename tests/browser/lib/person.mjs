@@ -38,10 +38,10 @@ export function person(page, { keys = false } = {}) {
   return {
     page,
     keys,
-    /** Presses a link or a button and waits for the page that comes. Gives the words that stood on it. */
+    /** Presses a link or a button and waits for the whole page that comes, its look too. Gives the words that stood on it. */
     async press(selector) {
       const { control, name } = await named(selector);
-      const shown = page.waitForEvent("domcontentloaded");
+      const shown = page.waitForEvent("load");
       await act.press(control);
       await shown;
       return name;
