@@ -7,7 +7,7 @@ headings or blank lines), joined with the next until it has 30 words: the grade 
 noise. Only what is read as a sentence counts, six words or more; short labels would only make a group
 look easier. Values are filled with what they would be. Each form of a plural is one text.
 
-Not measured: what only the clinician reads (reading.ftl, replay.ftl), the reading back of a whole plan
+Not measured: what only the clinician reads (see the list below), the reading back of a whole plan
 (readback.ftl), the plan's own texts, and every language but English; the formula was made for English.
 
 Groups above the goal stand in tests/checks/reading-level.txt, one a line, `id of its first message: highest
@@ -25,7 +25,9 @@ import textstat
 from fluent.syntax import ast, parse
 
 GOAL, LEAST_WORDS, SENTENCE = 7.0, 30, 6
-NOT_THE_PERSONS = {"reading.ftl", "replay.ftl", "readback.ftl", "leaving.ftl"}
+NOT_THE_PERSONS = {
+    "reading.ftl", "replay.ftl", "readback.ftl", "leaving.ftl", "compose.ftl", "desk.ftl", "cabinet.ftl", "insight.ftl", "letter.ftl",
+}
 # What stands in a message where a value is put in.
 VALUES = {
     "clinician": "Ana", "name": "Ana", "with": "Ana", "contact": "555 0143", "phone": "555 0143",

@@ -42,4 +42,10 @@ const FILES: &[(&str, &str)] = &[
     ("readback.ftl", include_str!("readback.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
     ("page.ftl", include_str!("page.ftl")),
+    ("handover.ftl", include_str!("handover.ftl")),
+    ("compose.ftl", include_str!("compose.ftl")),
+    ("desk.ftl", include_str!("desk.ftl")),
+    ("cabinet.ftl", include_str!("cabinet.ftl")),
+    ("insight.ftl", include_str!("insight.ftl")),
+    ("letter.ftl", include_str!("letter.ftl")),
 ];

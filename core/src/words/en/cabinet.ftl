@@ -1,0 +1,1 @@
+# Summaries that came back, and the visit page.

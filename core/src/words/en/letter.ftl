@@ -1,0 +1,1 @@
+# The letter for the referrer, and what else goes out.

@@ -1,0 +1,1 @@
+# The clinician writes a programme.

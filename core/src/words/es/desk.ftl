@@ -1,0 +1,1 @@
+# The desk as a whole: keys, opening, the way around.

@@ -1,0 +1,1 @@
+# What the numbers of one diary or of all can bear.
