@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::super::gather::{Gathered, Sat};
 use super::super::say;
-use super::{Chart, ChartTable, Drawn, KeyLine, KeyMark, tick};
+use super::{Chart, ChartTable, Drawn, KeyLine, KeyMark, ladder, tick};
 use crate::diary::entry::Ended;
 use crate::programme::values::RatingKind;
 
@@ -54,8 +54,8 @@ pub struct StepSpan {
     pub from: usize,
     /// Index after the last.
     pub to: usize,
-    /// The step's name.
-    pub step: String,
+    /// The step's number in the drawing; the key says its name.
+    pub number: usize,
 }
 
 fn mark(sat: &Sat<'_>) -> DotMark {
@@ -86,6 +86,7 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
         ("first", say::on(gathered, &first.row.happened)),
         ("last", say::on(gathered, &last.row.happened)),
     ];
+    let spans = spans(gathered, shown);
     let mut notes = Vec::new();
     if of_ladder.len() > shown.len() {
         let values = [("shown", say::count(shown.len())), ("all", say::count(of_ladder.len()))];
@@ -96,10 +97,10 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
         title: words.text("cabinet-chart-discomfort", &[]),
         says: words.text("cabinet-chart-discomfort-says", &values),
         notes,
-        key: key(gathered, &columns),
+        key: key(gathered, &spans, &columns),
         table: table(gathered, shown),
         drawn: Drawn::Dots(Dots {
-            spans: spans(gathered, shown),
+            spans,
             scale: (0, 10),
             axis: words.text("cabinet-chart-discomfort-axis", &[]),
             ends: (tick(gathered, first.row.happened.day()), tick(gathered, last.row.happened.day())),
@@ -114,22 +115,30 @@ fn step_of(gathered: &Gathered<'_>, sat: &Sat<'_>) -> String {
 }
 
 fn spans(gathered: &Gathered<'_>, shown: &[&Sat<'_>]) -> Vec<StepSpan> {
+    let ladder = ladder(gathered);
     let mut spans: Vec<(Option<usize>, StepSpan)> = Vec::new();
     for (index, sat) in shown.iter().enumerate() {
         match spans.last_mut() {
             Some((stretch, span)) if *stretch == sat.stretch => span.to = index + 1,
             _ => {
-                let step = step_of(gathered, sat);
-                spans.push((sat.stretch, StepSpan { from: index, to: index + 1, step }));
+                let on = sat.stretch.and_then(|index| gathered.stretches.get(index));
+                let row = on.and_then(|on| ladder.iter().position(|(id, _)| id == on.step.id.as_str()));
+                let number = row.map_or(0, |row| row + 1);
+                spans.push((sat.stretch, StepSpan { from: index, to: index + 1, number }));
             }
         }
     }
     spans.into_iter().map(|(_, span)| span).collect()
 }
 
-fn key(gathered: &Gathered<'_>, columns: &[RatedColumn]) -> Vec<KeyLine> {
+fn key(gathered: &Gathered<'_>, spans: &[StepSpan], columns: &[RatedColumn]) -> Vec<KeyLine> {
     let words = gathered.words;
-    let mut key = Vec::new();
+    let mut key: Vec<KeyLine> = ladder(gathered)
+        .into_iter()
+        .enumerate()
+        .filter(|(index, _)| spans.iter().any(|span| span.number == index + 1))
+        .map(|(index, (_, name))| KeyLine { mark: KeyMark::Step(index + 1), text: name })
+        .collect();
     for (mark, text) in [
         (DotMark::Finished, words.text("cabinet-mark-finished", &[])),
         (DotMark::Stopped, words.text("cabinet-mark-stopped", &[])),

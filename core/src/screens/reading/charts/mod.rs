@@ -75,6 +75,8 @@ pub enum KeyMark {
     Span,
     /// A suggestion.
     Signal(SignalKind, Choice),
+    /// A step by its number in the drawing.
+    Step(usize),
 }
 
 /// What is drawn.
@@ -119,6 +121,18 @@ impl ChartsScreen {
             charts: charts.into_iter().flatten().collect(),
         })
     }
+}
+
+/// The steps that are numbered: those of the plan in force in its order, then others that were in use. Ids and names.
+fn ladder(gathered: &Gathered<'_>) -> Vec<(String, String)> {
+    let mut ladder: Vec<(String, String)> = Vec::new();
+    let plan = gathered.programme().map(|plan| plan.steps.as_slice()).unwrap_or_default();
+    for step in plan.iter().chain(gathered.stretches.iter().map(|stretch| &stretch.step)) {
+        if !ladder.iter().any(|(id, _)| id == step.id.as_str()) {
+            ladder.push((step.id.to_string(), super::say::step(gathered.words, step)));
+        }
+    }
+    ladder
 }
 
 /// "3 Mar", short enough to stand under an axis.

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::super::gather::Gathered;
 use super::super::say;
-use super::{Chart, ChartTable, Drawn, KeyLine, KeyMark, tick};
+use super::{Chart, ChartTable, Drawn, KeyLine, KeyMark, ladder, tick};
 use crate::diary::entry::{Chosen, Content, EntryId};
 use crate::progression::OutcomeKind;
 
@@ -89,8 +89,8 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
     let at = |day: NaiveDate| {
         u32::try_from(day.clamp(first, last).signed_duration_since(first).num_days()).unwrap_or(0)
     };
-    let (ids, steps) = ladder(gathered);
-    let row = |id: &str| ids.iter().position(|own| own == id);
+    let ladder = ladder(gathered);
+    let row = |id: &str| ladder.iter().position(|(own, _)| own == id);
     let mut bars = Vec::new();
     for stretch in &gathered.stretches {
         let Some(step) = row(stretch.step.id.as_str()) else { continue };
@@ -122,29 +122,16 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
         title: words.text("cabinet-chart-steps", &[]),
         says: words.text("cabinet-chart-steps-says", &values),
         notes: vec![words.text("cabinet-chart-steps-note", &[])],
-        key: key(gathered, &signals),
+        key: key(gathered, &ladder, &signals),
         table: table(gathered, &found),
         drawn: Drawn::Timeline(Timeline {
-            steps,
+            steps: ladder.iter().map(|(_, name)| name.clone()).collect(),
             bars,
             signals,
             days: at(last) + 1,
             ends: (tick(gathered, first), tick(gathered, last)),
         }),
     })
-}
-
-/// The steps that are shown: those of the plan in force in its order, then others that were in use.
-fn ladder(gathered: &Gathered<'_>) -> (Vec<String>, Vec<String>) {
-    let (mut ids, mut names): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
-    let plan = gathered.programme().map(|plan| plan.steps.as_slice()).unwrap_or_default();
-    for step in plan.iter().chain(gathered.stretches.iter().map(|stretch| &stretch.step)) {
-        if !ids.iter().any(|id| id == step.id.as_str()) {
-            ids.push(step.id.to_string());
-            names.push(step.name.to_string());
-        }
-    }
-    (ids, names)
 }
 
 fn found(gathered: &Gathered<'_>) -> Vec<Found> {
@@ -178,8 +165,12 @@ fn found(gathered: &Gathered<'_>) -> Vec<Found> {
     found
 }
 
-fn key(gathered: &Gathered<'_>, signals: &[Signal]) -> Vec<KeyLine> {
+fn key(gathered: &Gathered<'_>, ladder: &[(String, String)], signals: &[Signal]) -> Vec<KeyLine> {
     let words = gathered.words;
+    let steps = ladder.iter().enumerate().map(|(index, (_, name))| KeyLine {
+        mark: KeyMark::Step(index + 1),
+        text: name.clone(),
+    });
     let span = KeyLine { mark: KeyMark::Span, text: words.text("cabinet-mark-span", &[]) };
     let all = [
         (SignalKind::Up, Choice::Tried, words.text("cabinet-mark-up-tried", &[])),
@@ -194,17 +185,18 @@ fn key(gathered: &Gathered<'_>, signals: &[Signal]) -> Vec<KeyLine> {
     let there = all.into_iter().filter(|(kind, choice, _)| {
         signals.iter().any(|signal| (signal.kind, signal.choice) == (*kind, *choice))
     });
-    std::iter::once(span)
+    steps
+        .chain(std::iter::once(span))
         .chain(there.map(|(kind, choice, text)| KeyLine { mark: KeyMark::Signal(kind, choice), text }))
         .collect()
 }
 
 fn table(gathered: &Gathered<'_>, found: &[Found]) -> ChartTable {
     let words = gathered.words;
-    let (ids, names) = ladder(gathered);
+    let ladder = ladder(gathered);
     let name = |id: &str| {
-        let row = ids.iter().position(|own| own == id);
-        row.and_then(|row| names.get(row)).cloned().unwrap_or_else(|| id.to_owned())
+        let row = ladder.iter().find(|(own, _)| own == id);
+        row.map_or_else(|| id.to_owned(), |(_, name)| name.clone())
     };
     let mut rows: Vec<(NaiveDate, Vec<String>)> = gathered
         .stretches
@@ -212,7 +204,7 @@ fn table(gathered: &Gathered<'_>, found: &[Found]) -> ChartTable {
         .map(|stretch| {
             let began = words.text("cabinet-step-began", &[]);
             let day = stretch.began.day();
-            (day, vec![say::day(gathered, day), stretch.step.name.to_string(), began, String::new()])
+            (day, vec![say::day(gathered, day), name(stretch.step.id.as_str()), began, String::new()])
         })
         .collect();
     rows.extend(found.iter().map(|one| {
