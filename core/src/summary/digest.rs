@@ -9,6 +9,7 @@ use std::fmt;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
+use super::form::Summary;
 use super::identity::{DiaryId, Pin};
 use super::receive::Received;
 use crate::diary::entry::Content;
@@ -100,7 +101,7 @@ impl Digest {
             standing().filter(|row| matches!(row.content, Content::Session(_)))
         };
         let questions = standing().filter(|row| matches!(row.content, Content::Question { .. }));
-        let plan = plan_in_force(received);
+        let plan = summary.plan();
         let made = summary.made.day();
         let first = summary.entries.iter().map(|entry| entry.happened.day()).min();
         let first = summary.narrowed.from.or(first).unwrap_or(made).min(made);
@@ -167,13 +168,16 @@ fn small(count: usize) -> u32 {
     u32::try_from(count).unwrap_or(u32::MAX)
 }
 
-/// The plan in force, as the rule sees it.
-fn plan_in_force(received: &Received) -> Option<Programme> {
-    let mut fold = Fold::new(None);
-    for entry in &received.summary.entries {
-        fold.write(entry).ok()?;
+impl Summary {
+    /// The plan in force, as the rule sees it; `None` where there is none, or one that cannot be read.
+    #[must_use]
+    pub fn plan(&self) -> Option<Programme> {
+        let mut fold = Fold::new(None);
+        for entry in &self.entries {
+            fold.write(entry).ok()?;
+        }
+        fold.programme().cloned()
     }
-    fold.programme().cloned()
 }
 
 #[cfg(test)]
