@@ -42,13 +42,11 @@ impl MannKendall {
         // How often each value was seen so far: time grows with the count, not with its square.
         let mut seen = [0_u64; 256];
         let (mut higher, mut lower, mut pairs) = (0_u64, 0_u64, 0_u64);
-        let mut so_far = 0_u64;
-        for value in values {
+        for (so_far, value) in values.iter().enumerate() {
             let at = usize::from(*value);
             higher += seen.iter().take(at).sum::<u64>();
             lower += seen.iter().skip(at + 1).sum::<u64>();
-            pairs += so_far;
-            so_far += 1;
+            pairs += so_far as u64;
             *seen.get_mut(at)? += 1;
         }
         let tied: f64 =

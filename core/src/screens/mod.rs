@@ -63,7 +63,7 @@ pub use health::{
 };
 pub use insight::{
     CabinetInsight, ComparedInsight, InsightAbout, InsightPart, InsightScreen, InsightTable,
-    KindInsight, SessionPoint, StretchInsight, StretchNumbers, Trend,
+    KindInsight, SessionPoint, StretchInsight, StretchNumbers, Trend, WentOn,
 };
 pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};

@@ -42,13 +42,23 @@ pub struct KindInsight {
     pub not_seen: u32,
     /// The estimate, for a chart; absent below [`LEAST_PEOPLE`] people.
     pub survival: Option<Survival>,
-    /// Of those whose end was seen, the share who went on to a later step, and its interval after Wilson
-    /// and after Jeffreys; absent below [`LEAST_PEOPLE`].
-    pub went_on: Option<(f64, Interval, Interval)>,
+    /// Of those whose end was seen, the share who went on to a later step; absent below [`LEAST_PEOPLE`].
+    pub went_on: Option<WentOn>,
     /// In words, counts first.
     pub says: Vec<String>,
     /// The estimate at some days.
     pub table: Option<InsightTable>,
+}
+
+/// A share of people, 0 to 1, as if they were a sample.
+#[derive(Clone, Copy, PartialEq, Serialize)]
+pub struct WentOn {
+    /// The share.
+    pub share: f64,
+    /// Its interval after Wilson, which is the one in words.
+    pub wilson: Interval,
+    /// Its interval after Jeffreys.
+    pub jeffreys: Interval,
 }
 
 impl CabinetInsight {
@@ -113,12 +123,12 @@ fn of_kind(words: &Words, kind: &Kind, times: &[&StepTime]) -> KindInsight {
         }),
     }
     let went_on = went_on(for_later, for_later.saturating_add(for_earlier));
-    if let Some((share, interval, _)) = &went_on {
+    if let Some(went_on) = &went_on {
         let values = [
             ("seen", (for_later + for_earlier).into()),
             ("later", for_later.into()),
-            ("share", fine::fine(*share)),
-            ("interval", fine::interval(words, interval).into()),
+            ("share", fine::fine(went_on.share)),
+            ("interval", fine::interval(words, &went_on.wilson).into()),
         ];
         says.push(words.text("insight-went-on", &values));
     }
@@ -136,12 +146,13 @@ fn of_kind(words: &Words, kind: &Kind, times: &[&StepTime]) -> KindInsight {
 }
 
 /// People, not sessions: here a share can be taken for that of a sample.
-fn went_on(later: u32, seen: u32) -> Option<(f64, Interval, Interval)> {
-    let enough = usize::try_from(seen).is_ok_and(|seen| seen >= LEAST_PEOPLE);
-    let share = f64::from(later) / f64::from(seen.max(1));
-    enough
-        .then(|| Some((share, wilson(later, seen, LEVEL)?, jeffreys(later, seen, LEVEL)?)))
-        .flatten()
+fn went_on(later: u32, seen: u32) -> Option<WentOn> {
+    if usize::try_from(seen).ok()? < LEAST_PEOPLE {
+        return None;
+    }
+    let share = f64::from(later) / f64::from(seen);
+    let (wilson, jeffreys) = (wilson(later, seen, LEVEL)?, jeffreys(later, seen, LEVEL)?);
+    Some(WentOn { share, wilson, jeffreys })
 }
 
 fn heading(words: &Words, kind: &Kind) -> String {

@@ -19,7 +19,7 @@ use crate::progression::FoldError;
 use crate::summary::Summary;
 use crate::words::Words;
 
-pub use cabinet::{CabinetInsight, KindInsight};
+pub use cabinet::{CabinetInsight, KindInsight, WentOn};
 pub use stretch::{SessionPoint, StretchInsight, StretchNumbers, Trend};
 
 /// The numbers of one summary.

@@ -313,13 +313,14 @@ fn trended(words: &Words, one: &Numbered<'_>) -> Option<InsightPart> {
     ];
     let mut says = vec![words.text("insight-trend-pairs", &values)];
     if let Some(slope) = &trend.per_week {
-        let number = ("slope", fine::fine(slope.slope));
+        let number = fine::fine(slope.slope);
         says.push(match &slope.interval {
             Some(interval) => {
                 let interval = fine::interval(words, interval).into();
-                words.text("insight-slope-interval", &[number, ("interval", interval)])
+                let values = [("slope", number), ("interval", interval)];
+                words.text("insight-slope-interval", &values)
             }
-            None => words.text("insight-slope", &[number]),
+            None => words.text("insight-slope", &[("slope", number)]),
         });
     }
     Some(InsightPart {

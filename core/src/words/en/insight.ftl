@@ -1,9 +1,9 @@
 # What the numbers of one diary or of all can bear. Folded; read by a clinician. No verdict anywhere.
 
 insight-title = Numbers, for a closer look
-insight-self-reported = Everything here was told by the person herself. It is few values, in whole numbers from 0 to 10, and each leans on the one before.
+insight-self-reported = Everything here was told by the person. It is few values, in whole numbers from 0 to 10, and each leans on the one before.
 insight-nominal = Limits, intervals and p are worked out as if each value stood alone. They are nominal: read them as a rough guide, not as odds.
-insight-no-verdict = No number here says what to do, and none reaches over a step or a revision.
+insight-no-verdict = No number here says what to do, and none mixes steps or revisions.
 
 insight-span = { $first } to { $last }, revision { $revision }
 insight-stretch = { $step }, { $span }
@@ -47,7 +47,7 @@ insight-change = First and last ratings
 insight-change-bears = Three ratings at each end are few, and one bad day can move them. The thresholds are averages of other people.
 
 insight-chart = Usual limits (individuals chart)
-insight-limits = { $ratings } ratings, mean { $centre }, mean step from one to the next { $moving }; limits { $lower } to { $upper } on the scale of 0 to 10
+insight-limits = { $ratings } ratings, mean { $centre }, mean difference from one to the next { $moving }; limits { $lower } to { $upper } on the scale of 0 to 10
 insight-beyond-none = no rating lies beyond the limits
 insight-beyond = { $count ->
         [one] 1 rating lies beyond the limits: { $list }
@@ -70,7 +70,7 @@ insight-too-few-says = Rated here: { $rated }. First and last ratings are compar
 insight-compared = Two times on { $step }
 insight-compared-rated = { $earlier }: { $first } rated; { $later }: { $second } rated
 insight-compared-pairs = of { $pairs } pairs of a rating of each, the later time’s is lower in { $lower }, equal in { $equal }, higher in { $higher }
-insight-compared-beyond = of the { $later } ratings of the later time, { $below } lie below all earlier ones and { $above } above
+insight-compared-beyond = ratings of the later time: { $later }; below all earlier ones: { $below }; above all: { $above }
 insight-compared-nap = nonoverlap of all pairs { $nap } towards lower (0.5: alike; 1: all lower); tau { $tau } (-1: all lower)
 insight-compared-few = Shown from { $least } ratings in each time on.
 insight-compared-bears = It says how far the two times lie apart, not why: between them lie days, other steps and perhaps another plan. A drift within either time looks like a difference between them.
@@ -87,13 +87,13 @@ insight-cabinet-unsure = { $count ->
     }
 insight-cabinet-censored = Whose time was not seen to its end counts for as long as it was seen. That is right only if those people would have gone on like the others. Who got a new plan, or stopped sharing, may well differ.
 insight-cabinet-alike = Steps of the same size and position are put together, whatever their plan. A plan’s own rule says how early a step can end, so these times tell as much about plans as about people.
-insight-cabinet-no-verdict = A long time on a step is no failure, and this says nothing about any one person.
+insight-cabinet-no-verdict = Staying long on a step can be right, and this says nothing about any one person.
 insight-cabinet-source = Kaplan and Meier 1958, J Am Stat Assoc 53:457; intervals by Greenwood’s variance on the scale of log(-log), and Wilson 1927, J Am Stat Assoc 22:209. Shown from { $least } people on (common practice, no source).
 
 insight-time-counts = { $people ->
         [one] 1 person began
        *[other] { $people } people began
-    }: { $later } went on to a later step, { $earlier } back to an earlier one; not seen to the end: { $still } still on it, { $plan } got a new plan
+    }. Left for a later step: { $later }; for an earlier one: { $earlier }. Not seen to the end: still on it: { $still }; new plan: { $plan }
 insight-time-few = Shown from { $least } people on.
 insight-time-median = estimate: by day { $days } half had left it
 insight-time-no-median = estimate: as far as it was seen, fewer than half had left it

@@ -1,9 +1,9 @@
 # What the numbers of one diary or of all can bear. Folded; read by a clinician. No verdict anywhere.
 
 insight-title = Números, para mirar más de cerca
-insight-self-reported = Todo esto lo contó la propia persona. Son pocos valores, en números enteros de 0 a 10, y cada uno se apoya en el anterior.
+insight-self-reported = Todo esto lo contó la persona. Son pocos valores, en números enteros de 0 a 10, y cada uno se apoya en el anterior.
 insight-nominal = Los límites, los intervalos y la p se calculan como si cada valor fuera independiente. Son nominales: léalos como una guía aproximada, no como probabilidades.
-insight-no-verdict = Ningún número de aquí dice qué hacer, y ninguno abarca más de un paso o de una revisión.
+insight-no-verdict = Ningún número de aquí dice qué hacer, y ninguno mezcla pasos ni revisiones.
 
 insight-span = del { $first } al { $last }, revisión { $revision }
 insight-stretch = { $step }, { $span }
@@ -70,7 +70,7 @@ insight-too-few-says = Valoradas aquí: { $rated }. Las primeras y las últimas 
 insight-compared = Dos tiempos en { $step }
 insight-compared-rated = { $earlier }: { $first } valoradas; { $later }: { $second } valoradas
 insight-compared-pairs = de { $pairs } pares con una valoración de cada tiempo, la del tiempo posterior es más baja en { $lower }, igual en { $equal }, más alta en { $higher }
-insight-compared-beyond = de las { $later } valoraciones del tiempo posterior, { $below } quedan por debajo de todas las anteriores y { $above } por encima
+insight-compared-beyond = valoraciones del tiempo posterior: { $later }; por debajo de todas las anteriores: { $below }; por encima de todas: { $above }
 insight-compared-nap = no solapamiento de todos los pares { $nap } hacia más bajo (0,5: iguales; 1: todas más bajas); tau { $tau } (-1: todas más bajas)
 insight-compared-few = Se muestra a partir de { $least } valoraciones en cada tiempo.
 insight-compared-bears = Dice cuánto distan los dos tiempos, no por qué: entre ellos hay días, otros pasos y quizá otro plan. Una deriva dentro de uno de ellos parece una diferencia entre los dos.
@@ -82,18 +82,18 @@ insight-cabinet-diaries = { $count ->
        *[other] { $count } diarios, cada uno con su último resumen.
     } De cada persona cuenta solo el primer tiempo en cada tipo de paso. Los días son días del calendario.
 insight-cabinet-unsure = { $count ->
-        [one] 1 de ellos queda fuera: faltan entradas o se borraron.
-       *[other] { $count } de ellos quedan fuera: faltan entradas o se borraron.
+        [one] 1 de ellos queda fuera: faltan anotaciones o se borraron.
+       *[other] { $count } de ellos quedan fuera: faltan anotaciones o se borraron.
     }
 insight-cabinet-censored = Cuando un tiempo no se vio hasta el final, cuenta mientras se vio. Eso es correcto solo si esas personas hubieran seguido como las demás. Quien recibió un plan nuevo, o dejó de compartir, puede muy bien ser distinto.
 insight-cabinet-alike = Los pasos del mismo tamaño y la misma posición se juntan, sea cual sea su plan. La regla de cada plan dice lo pronto que puede terminar un paso, así que estos tiempos hablan tanto de los planes como de las personas.
-insight-cabinet-no-verdict = Un tiempo largo en un paso no es un fracaso, y esto no dice nada de ninguna persona en particular.
+insight-cabinet-no-verdict = Quedarse mucho tiempo en un paso puede ser lo adecuado, y esto no dice nada de ninguna persona en particular.
 insight-cabinet-source = Kaplan y Meier 1958, J Am Stat Assoc 53:457; intervalos con la varianza de Greenwood en la escala log(-log), y Wilson 1927, J Am Stat Assoc 22:209. Se muestra a partir de { $least } personas (práctica común, sin fuente).
 
 insight-time-counts = { $people ->
         [one] 1 persona empezó
        *[other] { $people } personas empezaron
-    }: { $later } siguieron a un paso posterior, { $earlier } volvieron a uno anterior; sin ver el final: { $still } siguen en él, { $plan } recibieron un plan nuevo
+    }. Lo dejaron por un paso posterior: { $later }; por uno anterior: { $earlier }. Sin ver el final: todavía en él: { $still }; plan nuevo: { $plan }
 insight-time-few = Se muestra a partir de { $least } personas.
 insight-time-median = estimación: el día { $days } la mitad lo había dejado
 insight-time-no-median = estimación: hasta donde se vio, lo había dejado menos de la mitad
