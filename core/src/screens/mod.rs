@@ -18,6 +18,7 @@ mod entry;
 mod erase;
 mod first_run;
 mod health;
+mod insight;
 mod keeping;
 mod kept;
 mod ladder;
@@ -65,6 +66,10 @@ pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
+};
+pub use insight::{
+    CabinetInsight, ComparedInsight, InsightAbout, InsightPart, InsightScreen, InsightTable,
+    KindInsight, SessionPoint, StretchInsight, StretchNumbers, Trend, WentOn,
 };
 pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};

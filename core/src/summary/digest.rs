@@ -12,6 +12,7 @@ use serde::{Deserialize, Serialize};
 use super::form::Summary;
 use super::identity::{DiaryId, Pin};
 use super::receive::Received;
+use super::step_times::StepTimes;
 use crate::diary::entry::Content;
 use crate::diary::resolve::resolve;
 use crate::moment::Stamp;
@@ -82,6 +83,8 @@ pub struct Digest {
     pub narrowed: bool,
     /// Questions for the visit in it.
     pub questions: u32,
+    /// How long she was on each kind of step, to be counted over many diaries.
+    pub step_times: StepTimes,
 }
 
 impl fmt::Debug for Digest {
@@ -131,6 +134,9 @@ impl Digest {
             outcome: summary.present.outcome,
             narrowed: summary.narrowed.is_narrowed(),
             questions: small(questions.count()),
+            // A plan that cannot be read tells no time.
+            step_times: StepTimes::of(summary)
+                .unwrap_or_else(|_| StepTimes { unsure: true, times: Vec::new() }),
         }
     }
 

@@ -6,14 +6,14 @@
 //! it says so.
 
 mod charts;
-mod gather;
+pub(super) mod gather;
 mod person;
 mod record;
 mod rule;
-mod say;
+pub(super) mod say;
 mod sessions;
 mod signs;
-mod steps;
+pub(super) mod steps;
 
 use serde::Serialize;
 

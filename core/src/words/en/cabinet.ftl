@@ -175,6 +175,7 @@ cabinet-removed = The summaries of this diary are deleted.
 
 # Another rule.
 cabinet-what-if = What another rule would have said
+cabinet-insight-all = Time on each step, over all diaries
 cabinet-what-if-all = What another rule would say, over all diaries
 cabinet-what-if-about = The rule in force stands beside another on the same diary. The other one replaces every rule of the plan, those of single steps too, and what was paused under the old one. The diary was kept under the old one: with another rule she may have done other things.
 cabinet-what-if-about-all = For each diary, its own rule stands beside the other one. The other one replaces every rule of the plan, those of single steps too. The diaries were kept under their own rules.

@@ -175,6 +175,7 @@ cabinet-removed = Los resúmenes de este diario se han borrado.
 
 # Otra regla.
 cabinet-what-if = Lo que habría dicho otra regla
+cabinet-insight-all = Tiempo en cada paso, en todos los diarios
 cabinet-what-if-all = Lo que diría otra regla, en todos los diarios
 cabinet-what-if-about = La regla en vigor está junto a otra en el mismo diario. La otra sustituye a todas las reglas del plan, también las de pasos sueltos, y a lo que quedó en pausa con la anterior. El diario se llevó con la anterior: con otra regla ella quizá habría hecho otras cosas.
 cabinet-what-if-about-all = En cada diario, su propia regla está junto a la otra. La otra sustituye a todas las reglas del plan, también las de pasos sueltos. Los diarios se llevaron con sus propias reglas.

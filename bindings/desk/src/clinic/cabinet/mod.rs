@@ -18,6 +18,7 @@ mod job;
 mod pins;
 mod shelf;
 mod store;
+mod trial;
 #[cfg(test)]
 mod tests;
 
@@ -35,7 +36,8 @@ pub(crate) use given_name::given_name;
 use index::{Index, IndexKind, Lost};
 pub(crate) use job::{Job, JobKind, Progress};
 use pins::{Pins, Stands};
-pub(crate) use shelf::Shelf;
+pub(crate) use shelf::{Incoming, Shelf, Treat, files_of, held};
+pub(crate) use trial::Newest;
 use store::{FileName, NotRead, Store};
 
 /// What a digest's seal says it is; the file's name comes after it.
@@ -94,6 +96,35 @@ impl Reader {
     pub(crate) fn look(&self, name: FileName) -> Look {
         Look(name, self.received(name).map(|arrived| arrived.digest))
     }
+}
+
+/// A summary that is to be opened.
+pub(crate) struct Opening {
+    reader: Reader,
+    name: FileName,
+}
+
+impl Opening {
+    /// Opens it, with what is kept beside it.
+    ///
+    /// # Errors
+    /// [`Unfit`].
+    fn arrived(&self) -> Result<Arrived, Unfit> {
+        self.reader.received(self.name)
+    }
+
+    /// Opens it.
+    ///
+    /// # Errors
+    /// [`Unfit`].
+    pub(crate) fn open(&self) -> Result<Received, Unfit> {
+        Ok(self.arrived()?.received)
+    }
+}
+
+/// The hash that an address names.
+pub(crate) fn hash(named: &str) -> Option<[u8; 32]> {
+    FileName::parse(named).map(|name| name.0)
 }
 
 impl Cabinet {
@@ -319,17 +350,29 @@ impl Cabinet {
         self.pins_lost
     }
 
-    /// Opens a summary. `None` where there is none of this id.
-    ///
-    /// # Errors
-    /// [`Unfit`].
-    pub(crate) fn summary(
-        &self,
-        id: SummaryId,
-        keys: &ClinicKeys,
-    ) -> Result<Option<Received>, Unfit> {
-        let Some(name) = self.known.get(&id) else { return Ok(None) };
-        self.reader(keys).received(*name).map(|arrived| Some(arrived.received))
+    /// What opens a summary without holding the cabinet; `None` where there is none of this id.
+    pub(crate) fn to_open(&self, id: SummaryId, own: OpenWith) -> Option<Opening> {
+        let name = *self.known.get(&id)?;
+        Some(Opening { reader: Reader { store: self.store.clone(), own }, name })
+    }
+
+    /// The newest summary of each diary.
+    pub(crate) fn newest(&self) -> Vec<Newest> {
+        let mut newest: HashMap<DiaryId, &Digest> = HashMap::new();
+        for digest in self.digests() {
+            let own = newest.entry(digest.diary).or_insert(digest);
+            if (digest.made.millis(), digest.summary) > (own.made.millis(), own.summary) {
+                *own = digest;
+            }
+        }
+        newest
+            .into_values()
+            .map(|digest| Newest {
+                diary: digest.diary,
+                summary: digest.summary,
+                name: digest.nickname.as_ref().map(ToString::to_string),
+            })
+            .collect()
     }
 
     /// Takes all summaries of a diary away for good; what it is known by stays, so that another key would still

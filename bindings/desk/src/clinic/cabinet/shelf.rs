@@ -5,10 +5,13 @@ use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
+use frond_core::programme::rule::Rule;
+use frond_core::screens::PeopleAsked;
 use frond_core::sealing::OpenWith;
 use frond_core::summary::{SummaryError, read_bounded};
 
 use super::job::Ends;
+use super::trial::{self, Trial};
 use super::{Cabinet, Job, JobKind, Refused, Taken, arrive, given_name};
 use crate::clinic::Clinic;
 use crate::clinic::folder::FolderError;
@@ -27,6 +30,9 @@ const READERS: usize = 2;
 pub(crate) struct Shelf {
     cabinet: Mutex<Option<Arc<Mutex<Cabinet>>>>,
     job: Mutex<Option<Arc<Job>>>,
+    /// What is looked for in the list.
+    asked: Mutex<PeopleAsked>,
+    trial: Mutex<Option<Arc<Trial>>>,
 }
 
 /// Files on their way in.
@@ -85,6 +91,43 @@ impl Shelf {
     /// The long work that goes on, or went on last.
     pub(crate) fn job(&self) -> Option<Arc<Job>> {
         held(&self.job).clone()
+    }
+
+    /// What is looked for in the list.
+    pub(crate) fn asked(&self) -> PeopleAsked {
+        held(&self.asked).clone()
+    }
+
+    /// Looks for this from now on.
+    pub(crate) fn ask(&self, asked: PeopleAsked) {
+        *held(&self.asked) = asked;
+    }
+
+    /// The rule that is tried over all diaries, or was tried last.
+    pub(crate) fn trial(&self) -> Option<Arc<Trial>> {
+        held(&self.trial).clone()
+    }
+
+    /// Tries a rule over the newest summary of each diary, beside the pages. One that is being tried is given up.
+    pub(crate) fn try_rule(
+        &self,
+        clinic: &Arc<Clinic>,
+        cabinet: &Arc<Mutex<Cabinet>>,
+        rule: Rule,
+    ) {
+        let diaries = held(cabinet).newest();
+        let trial = Arc::new(Trial::new(diaries.len()));
+        if let Some(before) = held(&self.trial).replace(trial.clone()) {
+            before.give_up();
+        }
+        let (clinic, cabinet) = (clinic.clone(), cabinet.clone());
+        let few = diaries.len() <= AT_ONCE;
+        let work = move || trial::try_on(&clinic, &cabinet, &rule, &diaries, &trial);
+        if few {
+            work();
+        } else {
+            std::thread::spawn(work);
+        }
     }
 
     /// Takes files in, beside the pages.
