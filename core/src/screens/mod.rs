@@ -17,6 +17,7 @@ mod entry;
 mod erase;
 mod first_run;
 mod health;
+mod insight;
 mod keeping;
 mod kept;
 mod ladder;
@@ -59,6 +60,10 @@ pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
+};
+pub use insight::{
+    CabinetInsight, ComparedInsight, InsightAbout, InsightPart, InsightScreen, InsightTable,
+    KindInsight, SessionPoint, StretchInsight, StretchNumbers, Trend, WentOn,
 };
 pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};

@@ -15,6 +15,7 @@ mod names;
 mod present;
 mod receive;
 mod select;
+mod step_times;
 pub(crate) mod stretch;
 pub mod table;
 
@@ -25,3 +26,4 @@ pub use names::{FileKind, file_name};
 pub use present::{BackFinding, Findings, PauseFinding, PauseNow, Present, StepNow, UpFinding};
 pub use receive::{MOST_BYTES, Received, SummaryError, open_summary, read_bounded};
 pub use select::Selection;
+pub use step_times::{Kind, Left, StepTime, StepTimes};

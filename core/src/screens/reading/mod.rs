@@ -5,14 +5,14 @@
 //! [`crate::insight`], what the rule said from the summary itself. Everything in it is self-reported, and
 //! it says so.
 
-mod gather;
+pub(super) mod gather;
 mod person;
 mod record;
 mod rule;
-mod say;
+pub(super) mod say;
 mod sessions;
 mod signs;
-mod steps;
+pub(super) mod steps;
 
 use serde::Serialize;
 
