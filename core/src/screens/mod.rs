@@ -8,6 +8,7 @@
 
 mod accept;
 mod activities;
+mod cabinet;
 mod calendar;
 mod cannot_open;
 mod correct;
@@ -50,6 +51,11 @@ mod welcome;
 pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub(crate) use activities::questions as activity_questions;
 pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
+pub use cabinet::{
+    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries, OrderChoice,
+    PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict, WhatIfLine, WhatIfScreen,
+    WhyRefused, why_refused,
+};
 pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;
 pub use correct::{CorrectForm, CorrectScreen};
@@ -82,7 +88,11 @@ pub use practice::{
     SmallerChoice, StoppedScreen,
 };
 pub use questions::QuestionsScreen;
-pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
+pub use reading::{
+    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn, KeyLine, KeyMark,
+    Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen, Signal, SignalKind, StepSpan, Timeline,
+    Week, Weeks,
+};
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{
     CalendarOffer, DayChoice, ReminderForm, ReminderLine, ReminderPractice, RemindersScreen,

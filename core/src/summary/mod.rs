@@ -7,6 +7,7 @@
 //! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
 //! The CSV beside it is [`table`].
 
+mod digest;
 pub mod envelope;
 mod export;
 mod form;
@@ -19,6 +20,7 @@ mod step_times;
 pub(crate) mod stretch;
 pub mod table;
 
+pub use digest::{Digest, SummaryId};
 pub use export::{ExportError, TimeAlone, to_clinician};
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};

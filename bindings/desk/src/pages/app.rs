@@ -143,6 +143,19 @@ pub(crate) fn takes_file<S: Surface>(
     })
 }
 
+/// A form with files about one thing, named in the address.
+pub(crate) fn takes_one_file<S: Surface>(
+    act: for<'a> fn(&mut S::Visit<'a>, &str, Upload) -> Shown,
+    most: usize,
+) -> MethodRouter<App<S>> {
+    post(move |State(app): State<App<S>>, Path(one): Path<String>, request: Request| async move {
+        match upload::read(request, most).await {
+            Ok(upload) => app.visit(move |visit| act(visit, &one, upload)).await,
+            Err(unread) => app.unread(unread),
+        }
+    })
+}
+
 /// Something that never changes while the server runs.
 pub(crate) fn still(kind: &'static str, text: String) -> MethodRouter {
     get(move || async move { ([(header::CONTENT_TYPE, kind)], text).into_response() })

@@ -5,6 +5,7 @@
 //! [`crate::insight`], what the rule said from the summary itself. Everything in it is self-reported, and
 //! it says so.
 
+mod charts;
 pub(super) mod gather;
 mod person;
 mod record;
@@ -19,6 +20,10 @@ use serde::Serialize;
 use crate::progression::FoldError;
 use crate::summary::Received;
 use crate::words::Words;
+pub use charts::{
+    Bar, Chart, ChartTable, ChartsScreen, Choice, DotMark, Dots, Drawn, KeyLine, KeyMark, RatedColumn, Signal,
+    SignalKind, StepSpan, Timeline, Week, Weeks,
+};
 use gather::Gathered;
 
 /// A summary as read.
