@@ -52,9 +52,9 @@ pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub(crate) use activities::questions as activity_questions;
 pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
 pub use cabinet::{
-    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries, OrderChoice,
-    PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict, WhatIfLine, WhatIfScreen,
-    WhyRefused, why_refused,
+    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries,
+    OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict,
+    WhatIfLine, WhatIfScreen, WhyRefused, why_refused,
 };
 pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;
@@ -89,9 +89,9 @@ pub use practice::{
 };
 pub use questions::QuestionsScreen;
 pub use reading::{
-    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn, KeyLine, KeyMark,
-    Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen, Signal, SignalKind, StepSpan, Timeline,
-    Week, Weeks,
+    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn,
+    KeyLine, KeyMark, Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen,
+    Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
 };
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{

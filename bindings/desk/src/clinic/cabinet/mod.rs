@@ -18,9 +18,9 @@ mod job;
 mod pins;
 mod shelf;
 mod store;
-mod trial;
 #[cfg(test)]
 mod tests;
+mod trial;
 
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::PathBuf;
@@ -37,8 +37,8 @@ use index::{Index, IndexKind, Lost};
 pub(crate) use job::{Job, JobKind, Progress};
 use pins::{Pins, Stands};
 pub(crate) use shelf::{Incoming, Shelf, Treat, files_of, held};
-pub(crate) use trial::Newest;
 use store::{FileName, NotRead, Store};
+pub(crate) use trial::Newest;
 
 /// What a digest's seal says it is; the file's name comes after it.
 const PLACE: &[u8] = b"digest 1 ";
@@ -167,7 +167,7 @@ impl Cabinet {
             unfit: Vec::new(),
         };
         let names: HashSet<FileName> = cabinet.store.names()?.into_iter().collect();
-        if cabinet.from_index(&names).is_err() {
+        if cabinet.take_from_index(&names).is_err() {
             cabinet.remake();
         }
         // A key that came with a summary that is here was accepted, even where the pins were lost or the
@@ -186,7 +186,7 @@ impl Cabinet {
     }
 
     /// Takes from the index what its seals vouch for.
-    fn from_index(&mut self, names: &HashSet<FileName>) -> Result<(), Lost> {
+    fn take_from_index(&mut self, names: &HashSet<FileName>) -> Result<(), Lost> {
         let mut index = self.kind.open(&self.rooms)?;
         let mut whole = true;
         for (name, sealed) in index.all()? {
@@ -256,7 +256,7 @@ impl Cabinet {
     }
 
     /// At most so many of the files that are still to be read; they count as read from now on.
-    pub(crate) fn to_read(&mut self, most: usize) -> Vec<FileName> {
+    pub(crate) fn next_unread(&mut self, most: usize) -> Vec<FileName> {
         let from = self.unread.len().saturating_sub(most);
         self.unread.split_off(from)
     }
@@ -285,7 +285,7 @@ impl Cabinet {
     /// Reads what is still to be read, here and now.
     pub(crate) fn read_on(&mut self, keys: &ClinicKeys) {
         let reader = self.reader(keys);
-        for name in self.to_read(usize::MAX) {
+        for name in self.next_unread(usize::MAX) {
             let look = reader.look(name);
             self.looked(look);
         }

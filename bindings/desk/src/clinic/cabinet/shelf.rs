@@ -109,12 +109,7 @@ impl Shelf {
     }
 
     /// Tries a rule over the newest summary of each diary, beside the pages. One that is being tried is given up.
-    pub(crate) fn try_rule(
-        &self,
-        clinic: &Arc<Clinic>,
-        cabinet: &Arc<Mutex<Cabinet>>,
-        rule: Rule,
-    ) {
+    pub(crate) fn try_rule(&self, clinic: &Arc<Clinic>, cabinet: &Arc<Mutex<Cabinet>>, rule: Rule) {
         let diaries = held(cabinet).newest();
         let trial = Arc::new(Trial::new(diaries.len()));
         if let Some(before) = held(&self.trial).replace(trial.clone()) {
@@ -170,7 +165,7 @@ fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {
             scope.spawn(|| {
                 let reader = held(cabinet).reader(&clinic.keys);
                 loop {
-                    let names = held(cabinet).to_read(1);
+                    let names = held(cabinet).next_unread(1);
                     let Some(name) = names.first() else { break };
                     let look = reader.look(*name);
                     held(cabinet).looked(look);
@@ -185,7 +180,13 @@ fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {
     drop(ends);
 }
 
-fn take_in(clinic: &Clinic, cabinet: &Mutex<Cabinet>, incoming: Incoming, treat: &Treat, job: &Job) {
+fn take_in(
+    clinic: &Clinic,
+    cabinet: &Mutex<Cabinet>,
+    incoming: Incoming,
+    treat: &Treat,
+    job: &Job,
+) {
     let ends = Ends(job);
     let own = clinic.keys.open_with();
     let one = |bytes: &[u8]| -> Result<Taken, Refused> {

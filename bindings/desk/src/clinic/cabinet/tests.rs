@@ -31,8 +31,7 @@ impl Desk {
     }
 
     fn open(&self, kind: IndexKind) -> Cabinet {
-        let mut cabinet =
-            Cabinet::open_with(&self.folder, &self.keys, &self.random, kind).unwrap();
+        let mut cabinet = Cabinet::open_with(&self.folder, &self.keys, &self.random, kind).unwrap();
         cabinet.read_on(&self.keys);
         cabinet.settle().unwrap();
         cabinet
@@ -376,12 +375,24 @@ fn hostile_files_are_refused_each_for_its_reason_and_leave_nothing() {
     let cases: Vec<(&str, Vec<u8>, Result<Taken, Refused>)> = vec![
         ("altered", altered.into_bytes(), refused(SummaryError::Signature)),
         ("a record of another program", fhir.to_vec(), Err(Refused::OtherRecord)),
-        ("sealed elsewhere", elsewhere, refused(SummaryError::Seal(frond_core::sealing::OpenError::WrongKey))),
+        (
+            "sealed elsewhere",
+            elsewhere,
+            refused(SummaryError::Seal(frond_core::sealing::OpenError::WrongKey)),
+        ),
         ("a seal in a seal", twice, refused(SummaryError::NotASummary)),
-        ("cut", cut[..cut.len() - 40].to_vec(), refused(SummaryError::Seal(frond_core::sealing::OpenError::Damaged))),
+        (
+            "cut",
+            cut[..cut.len() - 40].to_vec(),
+            refused(SummaryError::Seal(frond_core::sealing::OpenError::Damaged)),
+        ),
         ("nothing", Vec::new(), refused(SummaryError::NotASummary)),
         ("too long", vec![b' '; MOST + 1], refused(SummaryError::TooLong)),
-        ("a sealed one too long", seal(&vec![b' '; MOST + 1], &own).unwrap(), refused(SummaryError::TooLong)),
+        (
+            "a sealed one too long",
+            seal(&vec![b' '; MOST + 1], &own).unwrap(),
+            refused(SummaryError::TooLong),
+        ),
         ("deflated", zeros_deflated(), refused(SummaryError::NotASummary)),
         ("half an envelope", text[..text.len() / 2].into(), Err(Refused::Unreadable)),
         ("work", work.clone(), Err(Refused::NeedsPassphrase)),
@@ -390,7 +401,10 @@ fn hostile_files_are_refused_each_for_its_reason_and_leave_nothing() {
         let said = desk.bring(&mut cabinet, &bytes);
         match expected {
             Err(Refused::Unreadable) => {
-                assert!(matches!(said, Err(Refused::Summary(SummaryError::Garbled { .. }))), "{what}");
+                assert!(
+                    matches!(said, Err(Refused::Summary(SummaryError::Garbled { .. }))),
+                    "{what}"
+                );
             }
             expected => assert_eq!(said, expected, "{what}"),
         }
@@ -398,7 +412,10 @@ fn hostile_files_are_refused_each_for_its_reason_and_leave_nothing() {
     // With a passphrase, the work it asks for is refused before it is done.
     let with = OpenWith::Passphrase(Passphrase::new("w".to_owned()).unwrap());
     let said = arrive(&work, &desk.keys.open_with(), Some(&with)).err();
-    assert_eq!(said, Some(Refused::Summary(SummaryError::Seal(frond_core::sealing::OpenError::TooMuchWork))));
+    assert_eq!(
+        said,
+        Some(Refused::Summary(SummaryError::Seal(frond_core::sealing::OpenError::TooMuchWork)))
+    );
     cabinet.settle().unwrap();
     let after = desk.lies_there();
     let files = |all: &[(PathBuf, Vec<u8>)]| -> Vec<PathBuf> {
@@ -444,7 +461,10 @@ fn a_note_of_ten_megabytes_is_no_summary_although_its_signature_holds() {
         "{{\"signed\":\"frond summary 1\",\"key\":\"{}\",\"signature\":\"{signature}\",\"summary\":{changed}}}\n",
         key.verify_key().to_text()
     );
-    assert_eq!(desk.bring(&mut cabinet, file.as_bytes()), Err(Refused::Summary(SummaryError::Form)));
+    assert_eq!(
+        desk.bring(&mut cabinet, file.as_bytes()),
+        Err(Refused::Summary(SummaryError::Form))
+    );
     assert_eq!(cabinet.store.names().unwrap().len(), 0);
 }
 
@@ -464,4 +484,3 @@ fn old_sealing_keys_still_open_what_was_kept() {
     desk.bring(&mut cabinet, &invented(2).open_file()).unwrap();
     assert_eq!(cabinet.digests().count(), 2);
 }
-

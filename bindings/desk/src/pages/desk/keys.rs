@@ -57,8 +57,7 @@ fn copy_page(visit: &Visit<'_>, problems: Vec<Problem>) -> Shown {
     } else {
         (Look::Next, words.text("desk-later", &[]))
     };
-    let mut page =
-        Page::new(&visit.frame, words.text("desk-copy-title", &[])).problems(problems);
+    let mut page = Page::new(&visit.frame, words.text("desk-copy-title", &[])).problems(problems);
     if copied {
         let press = Press::go(home.clone(), "/").looking(Look::Next);
         page = page.text([words.text("desk-copied", &[])]).presses(vec![press]);

@@ -7,7 +7,9 @@ fn noise(seed: u64, length: usize) -> Vec<u8> {
     let mut state = seed;
     (0..length)
         .map(|_| {
-            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            state = state
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
             (state >> 33) as u8
         })
         .collect()

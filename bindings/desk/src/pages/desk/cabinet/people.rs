@@ -2,8 +2,8 @@
 
 use frond_core::screens::{PeopleAsked, PeopleOrder, PeopleScreen};
 
-use super::Opened;
 use super::super::visit::{Shown, Visit, see};
+use super::Opened;
 use crate::clinic::cabinet::Unfit;
 use crate::pages::form::{Fields, code, decode};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page, Part, Person, Press};
@@ -84,7 +84,8 @@ fn amiss<'a>(visit: &Visit<'_>, opened: &Opened, mut page: Page<'a>) -> Page<'a>
     let words = &visit.words;
     let cabinet = opened.held();
     if cabinet.lost_pins() {
-        page = page.part(Part::Notice { says: vec![words.text("cabinet-pins-lost", &[])], press: None });
+        page = page
+            .part(Part::Notice { says: vec![words.text("cabinet-pins-lost", &[])], press: None });
     }
     let unfit = cabinet.unfit();
     if unfit.is_empty() {

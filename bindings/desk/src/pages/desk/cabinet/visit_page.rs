@@ -1,7 +1,9 @@
 //! One diary, as it is read in the ten minutes before a visit: the reading's own order, charts after it, and what can
 //! be done next.
 
-use frond_core::screens::{Chart, ChartsScreen, OlderSummaries, Point, ReadingPart, ReadingPartKind, ReadingScreen};
+use frond_core::screens::{
+    Chart, ChartsScreen, OlderSummaries, Point, ReadingPart, ReadingPartKind, ReadingScreen,
+};
 use frond_core::summary::{DiaryId, Received, SummaryId};
 
 use super::super::visit::{Shown, Visit};
@@ -36,13 +38,7 @@ fn summary_id(named: &str) -> Option<SummaryId> {
     crate::clinic::cabinet::hash(named).map(SummaryId)
 }
 
-fn shown(
-    visit: &Visit<'_>,
-    opened: &Opened,
-    diary: DiaryId,
-    id: SummaryId,
-    notes: bool,
-) -> Shown {
+fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, notes: bool) -> Shown {
     let received = visit.received(opened, id)?;
     let unread = |_| visit.sorry(visit.words.text("cabinet-cannot-open", &[]));
     let screen = ReadingScreen::new(&received, &visit.words, notes).map_err(unread)?;
@@ -73,10 +69,8 @@ fn shown(
             .iter()
             .map(|(id, text)| Press::go(text, format!("/summaries/{id}")))
             .collect();
-        let parts = vec![
-            Part::Text { says: older.says.clone(), class: "" },
-            Part::Presses { presses },
-        ];
+        let parts =
+            vec![Part::Text { says: older.says.clone(), class: "" }, Part::Presses { presses }];
         page = page.part(Part::Card { title: older.title, here: None, parts });
     }
     Ok(page
