@@ -170,6 +170,14 @@ impl Cabinet {
         if cabinet.from_index(&names).is_err() {
             cabinet.remake();
         }
+        // A key that came with a summary that is here was accepted, even where the pins were lost or the
+        // program ended before they were kept.
+        let accepted: Vec<_> = cabinet.digests().filter_map(Digest::from).collect();
+        for pin in accepted {
+            if cabinet.pins.stands(&pin) == Stands::New || cabinet.pins_lost {
+                cabinet.pins.know(&pin);
+            }
+        }
         let mut unread: Vec<FileName> =
             names.into_iter().filter(|name| !cabinet.shelf.contains_key(name)).collect();
         unread.sort_unstable();

@@ -11,6 +11,8 @@ mod people;
 mod remove;
 mod rule;
 mod rules;
+#[cfg(test)]
+mod tests;
 mod visit_page;
 
 use std::sync::{Arc, Mutex, MutexGuard};
