@@ -7,7 +7,8 @@
 //! functions work out what they are asked from the least they need; the `LEAST_...` numbers say from how
 //! many values on it is shown, and [`crate::screens`] keeps to them.
 //!
-//! Leaves to [`crate::screens`] how it is said, and to the clinician what it means. There is no line of
+//! `NUMBERS.md`, beside this file, says from how many values on and why. Leaves to [`crate::screens`] how it
+//! is said, and to the clinician what it means. There is no line of
 //! least squares: it takes bounded, rounded ratings for normal ones and lets one bad day turn it.
 
 mod change;

@@ -1,6 +1,10 @@
 //! How a request reaches what a server is about. Decides that one request at a time is let at it, off the
 //! thread that listens, and what a fault leaves: one sentence, and a surface that was told of it. Leaves to
 //! the surface what a request finds, and to each page what it does.
+#![allow(
+    clippy::result_large_err,
+    reason = "the page that stands in another's place is an answer too; boxing it would only hide that"
+)]
 
 use std::sync::{Arc, Mutex};
 
