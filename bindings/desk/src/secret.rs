@@ -62,12 +62,15 @@ impl SecretArgs {
     }
 
     fn made(&self, twice: bool) -> Result<PassphraseKeeper, Failure> {
-        let words = match &self.passphrase_file {
-            Some(path) => from_file(path)?,
-            None if self.passphrase_stdin => first_line(std::io::stdin().lock())?,
-            None => asked(twice)?,
-        };
-        keeper(&words)
+        keeper(&self.given(twice)?)
+    }
+
+    fn given(&self, twice: bool) -> Result<Zeroizing<String>, Failure> {
+        match &self.passphrase_file {
+            Some(path) => from_file(path),
+            None if self.passphrase_stdin => first_line(std::io::stdin().lock()),
+            None => asked(twice),
+        }
     }
 }
 

@@ -16,6 +16,7 @@ mod entries;
 mod entry;
 mod erase;
 mod first_run;
+mod handed;
 mod health;
 mod keeping;
 mod kept;
@@ -57,6 +58,7 @@ pub use entries::{EntriesScreen, EntryLine};
 pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
+pub use handed::{Knowing, knowing, who_signed};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };
