@@ -5,10 +5,10 @@ use std::collections::BTreeSet;
 
 use frond_core::companion::{Refusal, Request, Told, Trouble};
 use frond_core::diary::entry::{Although, Content, KeyStood, SignedBy};
-use frond_core::handover::{Follows, HandOver, HandOverError, Handed, LinkTo, SpokenWords};
+use frond_core::handover::{HandOver, HandOverError, Handed, LinkTo, SpokenWords};
 use frond_core::ports::sim::SeededRandom;
 use frond_core::screens::{AcceptScreen, Screen};
-use frond_core::sealing::SigningKey;
+use frond_core::sealing::{Follows, SigningKey};
 use frond_tests::home::{Home, PLAN};
 use zeroize::Zeroizing;
 
@@ -130,7 +130,7 @@ fn what_was_kept_is_the_exact_text_and_its_signature_still_holds() {
 fn a_key_that_follows_the_pinned_one_is_shown_and_accepted() {
     let mut home = Home::new(START);
     home.tell(told(&by(1, 1), &[]));
-    let follows = Follows::new(&key(1), &key(2).verify_key());
+    let follows = Follows::sign(&key(1), &key(2).verify_key());
     let next = signed(&plan(2, "As agreed."), &key(2), Some(follows));
     let screen = shown(&mut home, &next);
     let words = frond_core::handover::key_words(&key(2).verify_key()).join(" ");
@@ -142,7 +142,7 @@ fn a_key_that_follows_the_pinned_one_is_shown_and_accepted() {
     // From now on the old key is another one, as it would be in the hands of whoever found it.
     needs(&mut home, &by(1, 3), &[Although::OtherKey]);
     // And what follows the old key follows no longer.
-    let late = Follows::new(&key(1), &key(3).verify_key());
+    let late = Follows::sign(&key(1), &key(3).verify_key());
     let late = signed(&plan(3, "As agreed."), &key(3), Some(late));
     needs(&mut home, &late, &[Although::OtherKey]);
 }

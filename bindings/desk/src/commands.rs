@@ -5,6 +5,7 @@ mod cautions;
 mod check;
 mod entries;
 mod erase;
+mod hand_over;
 mod keys;
 mod lines;
 mod log;
@@ -24,6 +25,7 @@ use frond_core::companion::Request;
 
 use crate::args::{Command, ShowArgs};
 use crate::failure::Failure;
+use crate::pages::desk::desk;
 use crate::pages::try_out::try_out;
 use crate::{print, scenario};
 
@@ -32,12 +34,14 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
     match command {
         Command::Demo(args) => scenario::demo(&args.out),
         Command::Try(args) => try_out(&args),
+        Command::Desk(args) => desk(&args),
         Command::Check(args) => check::check(&args),
         Command::Suggest(args) => suggest::suggest(args),
         Command::Replay(args) => replay::replay(&args),
         Command::Summary(args) => summary::summary(&args),
         Command::Read(args) => read::read(&args),
         Command::Start(args) => accept::start(&args),
+        Command::HandOver(args) => hand_over::hand_over(&args),
         Command::Accept(args) => accept::accept(&args),
         Command::Today(args) => look(&args, Request::Today),
         Command::Log(args) => log::log(args),

@@ -12,9 +12,9 @@
 //! own letters and nothing is parsed before the signature holds. Spaces and line breaks after its end,
 //! which mail programs add, do not matter.
 
-use super::{Follows, HandOverError};
+use super::HandOverError;
 use crate::programme::read::MOST_BYTES;
-use crate::sealing::{Signature, VerifyKey};
+use crate::sealing::{Follows, Signature, VerifyKey};
 
 /// The longest signed file that is read, in bytes.
 pub const FILE_MOST: usize = MOST_BYTES + 1024;
@@ -50,9 +50,9 @@ pub(super) fn write(parts: &Parts<'_>) -> Vec<u8> {
     file.extend_from_slice(parts.key.to_text().as_bytes());
     if let Some(follows) = &parts.follows {
         file.extend_from_slice(FOLLOWS);
-        file.extend_from_slice(follows.old.to_text().as_bytes());
+        file.extend_from_slice(follows.before().to_text().as_bytes());
         file.extend_from_slice(FOLLOWS_SIGNATURE);
-        file.extend_from_slice(follows.signature.to_text().as_bytes());
+        file.extend_from_slice(follows.signature().to_text().as_bytes());
         file.extend_from_slice(FOLLOWS_END);
     } else {
         file.extend_from_slice(SIGNATURE);
@@ -78,11 +78,11 @@ pub(super) fn cut(bytes: &[u8]) -> Result<Parts<'_>, HandOverError> {
     }
     let key = rest.key()?;
     let follows = if rest.word(FOLLOWS).is_ok() {
-        let old = rest.key()?;
+        let before = rest.key()?;
         rest.word(FOLLOWS_SIGNATURE)?;
         let signature = rest.signature()?;
         rest.word(FOLLOWS_END)?;
-        Some(Follows { old, signature })
+        Some(Follows::said(before, signature))
     } else {
         rest.word(SIGNATURE)?;
         None

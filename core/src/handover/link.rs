@@ -19,9 +19,9 @@
 use data_encoding::BASE32_NOPAD;
 
 use super::sealed::{self, SALT};
-use super::{Follows, HandOverError, LINK_MOST, SpokenWords, pack};
+use super::{HandOverError, LINK_MOST, SpokenWords, pack};
 use crate::ports::Stretch;
-use crate::sealing::{Signature, VerifyKey, invisible};
+use crate::sealing::{Follows, Signature, VerifyKey, invisible};
 
 const SCHEME: &str = "FROND:";
 const VERSION: u8 = 1;
@@ -60,8 +60,8 @@ pub(super) fn write(
     body.extend_from_slice(&parts.key.to_bytes());
     body.extend_from_slice(&parts.signature.to_bytes());
     if let Some(follows) = &parts.follows {
-        body.extend_from_slice(&follows.old.to_bytes());
-        body.extend_from_slice(&follows.signature.to_bytes());
+        body.extend_from_slice(&follows.before().to_bytes());
+        body.extend_from_slice(&follows.signature().to_bytes());
     }
     if parts.programme.len() > pack::INFLATED_MOST {
         return Err(HandOverError::TooLarge { characters: parts.programme.len() });
@@ -126,7 +126,8 @@ fn body(body: &[u8], flags: u8) -> Result<Parts, HandOverError> {
     let follows = if flags & FOLLOWS == 0 {
         None
     } else {
-        Some(Follows { old: self::key(&mut rest)?, signature: self::signature(&mut rest)? })
+        let before = self::key(&mut rest)?;
+        Some(Follows::said(before, self::signature(&mut rest)?))
     };
     Ok(Parts { key, follows, signature, programme: pack::inflate(rest)? })
 }

@@ -4,11 +4,11 @@ use std::sync::Arc;
 
 use super::file::{self, Parts};
 use super::sealed::SALT;
-use super::{Follows, HandOverError, PROGRAMME, Signs, SpokenWords, link};
+use super::{HandOverError, PROGRAMME, Signs, SpokenWords, link};
 use crate::ports::{Random, Stretch};
 use crate::programme::check::load;
 use crate::programme::plan::Programme;
-use crate::sealing::{Signature, VerifyKey};
+use crate::sealing::{Follows, Signature, VerifyKey};
 
 /// A programme with the clinic's signature, which holds.
 #[derive(Clone)]
@@ -84,7 +84,7 @@ impl HandOver {
     ) -> Result<Self, HandOverError> {
         let verified =
             key.verify(PROGRAMME, programme, &signature).map_err(|_| HandOverError::NotGenuine)?;
-        if follows.is_some_and(|follows| !follows.holds_for(&key)) {
+        if follows.as_ref().is_some_and(|follows| !follows.holds_for(&key)) {
             return Err(HandOverError::NotGenuine);
         }
         let (programme, _) = load(verified.bytes())?;
@@ -97,7 +97,7 @@ impl HandOver {
     pub fn file(&self) -> Vec<u8> {
         file::write(&Parts {
             key: self.key,
-            follows: self.follows,
+            follows: self.follows.clone(),
             signature: self.signature,
             programme: self.text.as_bytes(),
         })
@@ -128,7 +128,7 @@ impl HandOver {
         };
         let parts = link::Parts {
             key: self.key,
-            follows: self.follows,
+            follows: self.follows.clone(),
             signature: self.signature,
             programme: self.text.as_bytes().to_vec(),
         };
@@ -163,7 +163,7 @@ impl HandOver {
     /// The key which says that this one follows it.
     #[must_use]
     pub fn follows(&self) -> Option<VerifyKey> {
-        self.follows.map(|follows| follows.old)
+        self.follows.as_ref().map(|follows| *follows.before())
     }
 }
 

@@ -10,7 +10,7 @@ use crate::ports::Stretch;
 use crate::ports::sim::SeededRandom;
 use crate::programme::check::load;
 use crate::programme::fixtures::ALL as PROGRAMMES;
-use crate::sealing::{Signature, SigningKey};
+use crate::sealing::{Follows, Signature, SigningKey};
 
 const BREATHING: &str = PROGRAMMES[3].1;
 
@@ -24,7 +24,7 @@ fn handed(programme: &str) -> HandOver {
 
 /// Signed with key 2, which follows key 1.
 fn following() -> HandOver {
-    let follows = Follows::new(&key(1), &key(2).verify_key());
+    let follows = Follows::sign(&key(1), &key(2).verify_key());
     HandOver::sign(BREATHING.as_bytes(), &key(2), Some(follows)).unwrap()
 }
 
@@ -145,15 +145,15 @@ fn a_signature_for_one_thing_is_none_for_another() {
     assert_eq!(forged.unwrap_err(), HandOverError::NotGenuine);
     // A signature over a programme is no statement about a key, whatever the bytes are.
     let as_programme = key(3).sign(PROGRAMME, &key(1).verify_key().to_bytes());
-    let statement = Follows { old: key(3).verify_key(), signature: as_programme };
+    let statement = Follows::said(key(3).verify_key(), as_programme);
     let good = key(1).sign(PROGRAMME, &bytes);
     let forged = HandOver::open(&file::write(&parts(good, Some(statement))));
     assert_eq!(forged.unwrap_err(), HandOverError::NotGenuine);
     // And a statement about one key is none about another.
-    let about_another = Follows::new(&key(3), &key(4).verify_key());
-    let forged = HandOver::open(&file::write(&parts(good, Some(about_another))));
+    let about_another = Follows::sign(&key(3), &key(4).verify_key());
+    let forged = HandOver::open(&file::write(&parts(good, Some(about_another.clone()))));
     assert_eq!(forged.unwrap_err(), HandOverError::NotGenuine);
-    let itself = Follows::new(&key(1), &key(1).verify_key());
+    let itself = Follows::sign(&key(1), &key(1).verify_key());
     assert!(!itself.holds_for(&key(1).verify_key()), "no key follows itself");
     let signed = HandOver::sign(BREATHING.as_bytes(), &key(1), Some(about_another));
     assert_eq!(signed.unwrap_err(), HandOverError::NotGenuine);

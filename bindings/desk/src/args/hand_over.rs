@@ -1,4 +1,6 @@
-//! What is said where a programme is accepted.
+//! What is said where a programme is handed over, and where one is accepted.
+
+use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 use frond_core::diary::entry::Although;
@@ -51,4 +53,33 @@ impl AlthoughArg {
             Although::SameRevision => "same-revision",
         }
     }
+}
+
+/// The programme is checked, signed with the clinic's key, and written as a file, as a QR code, or both.
+/// The words of the key are printed, for the patient to compare; so are the words by which a sealed code
+/// opens: say them, and do not write them beside it.
+#[derive(Args)]
+pub(crate) struct HandOverArgs {
+    /// The programme, a JSON file
+    pub(crate) programme: PathBuf,
+    /// The folder with the clinic's keys
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) keys: PathBuf,
+    #[command(flatten)]
+    pub(crate) secret: crate::secret::SecretArgs,
+    /// Write the signed file here; it always works
+    #[arg(long, value_name = "FILE", required_unless_present_any = ["qr", "link"])]
+    pub(crate) file: Option<PathBuf>,
+    /// Draw the QR code here, as SVG
+    #[arg(long, value_name = "FILE")]
+    pub(crate) qr: Option<PathBuf>,
+    /// Print the link of the code
+    #[arg(long)]
+    pub(crate) link: bool,
+    /// Whoever sees the code can read the plan; without this it opens with spoken words only
+    #[arg(long)]
+    pub(crate) open: bool,
+    /// Words of the list to seal it with, instead of new ones
+    #[arg(long, value_name = "WORDS", conflicts_with = "open")]
+    pub(crate) words: Option<String>,
 }

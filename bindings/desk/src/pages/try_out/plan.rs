@@ -9,12 +9,12 @@ use frond_core::diary::entry::Although;
 use frond_core::handover::{FILE_MOST, Handed, LINK_MOST};
 use frond_core::screens::{AcceptScreen, Action, Card, PlanScreen, Screen};
 
-use super::upload::Upload;
 use super::visit::{Shown, Visit, see};
 use crate::failure::Failure;
 use crate::file;
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press};
+use crate::pages::upload::Upload;
 
 /// The longest upload of a programme, in bytes.
 pub(super) const MOST: usize = 1024 * 1024;
@@ -123,6 +123,12 @@ fn show(visit: &mut Visit<'_>, screen: &AcceptScreen, problems: Vec<Problem>) ->
             _ => ask(visit, "", vec![Problem::at("file", refused)]),
         };
     }
+    let others: Vec<Action> = screen.actions.iter().skip(1).cloned().collect();
+    let others = visit.presses(&others)?;
+    if screen.handed.is_none() {
+        // It is in use already: nothing waits.
+        visit.diary.waiting = None;
+    }
     let mut page = Page::new(&visit.frame, &screen.title).problems(problems);
     for card in screen.signed.iter().chain(&screen.different).chain(&screen.cards) {
         page = page.part(part(card));
@@ -138,9 +144,6 @@ fn show(visit: &mut Visit<'_>, screen: &AcceptScreen, problems: Vec<Problem>) ->
     let id = screen.id.to_string();
     if screen.handed.is_some() {
         page = page.form(yes(visit, screen, &id));
-    } else {
-        // It is in use already: nothing waits.
-        visit.diary.waiting = None;
     }
     // That it is not hers stands first among what else can be done, and puts the plan away.
     let no = screen.actions.iter().take(1).map(|no| Press {
@@ -152,8 +155,6 @@ fn show(visit: &mut Visit<'_>, screen: &AcceptScreen, problems: Vec<Problem>) ->
         look: Look::Equal,
     });
     let no = no.collect();
-    let others: Vec<Action> = screen.actions.iter().skip(1).cloned().collect();
-    let others = visit.presses(&others)?;
     Ok(page.presses(no).presses(others).answer())
 }
 
