@@ -5,6 +5,7 @@ mod cautions;
 mod check;
 mod entries;
 mod erase;
+mod hand_over;
 mod keys;
 mod lines;
 mod log;
@@ -40,6 +41,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Summary(args) => summary::summary(&args),
         Command::Read(args) => read::read(&args),
         Command::Start(args) => accept::start(&args),
+        Command::HandOver(args) => hand_over::hand_over(&args),
         Command::Accept(args) => accept::accept(&args),
         Command::Today(args) => look(&args, Request::Today),
         Command::Log(args) => log::log(args),

@@ -156,6 +156,9 @@ pub(crate) enum Part {
     /// People, each with what must not be missed.
     #[template(path = "parts/people.html")]
     People { people: Vec<Person> },
+    /// A drawing made by this program: SVG with a title and a description, its texts escaped.
+    #[template(path = "parts/drawing.html")]
+    Drawing { svg: String },
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },
