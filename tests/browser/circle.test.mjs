@@ -103,11 +103,11 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
     await she.press(send("/hand-over/sign"));
     await looks.look(clinic.page, `handed-${name}`);
     const cards = await clinic.page.locator("main .card .code").allInnerTexts();
-    const code = (await clinic.page.locator("main .matrix svg").count()) > 0;
+    const code = (await clinic.page.locator("main .scan svg").count()) > 0;
     const file = await she.saves('form[action="/hand-over/file"] button');
     const path = join(room, `${name}.json`);
     await file.saveAs(path);
-    return { key: cards[0], spoken: cards[1], link: code ? await decoded(clinic.page, ".matrix svg") : undefined, path };
+    return { key: cards[0], spoken: cards[1], link: code ? await decoded(clinic.page, ".scan svg") : undefined, path };
   };
 
   let first;
@@ -120,7 +120,7 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
     assert.equal(first.key.split(" ").length, 6);
     await she.press(link("/hand-over/sheet"));
     await looks.look(clinic.page, "sheet");
-    assert.equal(await decoded(clinic.page, ".matrix svg"), first.link, "the sheet carries the same code");
+    assert.equal(await decoded(clinic.page, ".scan svg"), first.link, "the sheet carries the same code");
     const sheet = await textOf(clinic.page);
     assert.ok(!sheet.includes(first.spoken), "the spoken words are not on the sheet");
     assert.ok(sheet.includes(first.key), "the key's words are");

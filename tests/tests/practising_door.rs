@@ -335,7 +335,7 @@ fn h14_a_hold_of_the_plan_needs_all_questions_answered_without_a_condition() {
         millis
     };
     let mut home = Home::new(START);
-    home.tell(Told::unsigned(plan));
+    home.tell(Told::unsigned(&plan));
     let Screen::Breathing(screen) = home.ask(Request::Breathing) else { panic!() };
     assert!(screen.holds.is_some());
     assert_eq!(breath(&mut home), 8_000);

@@ -56,32 +56,18 @@ impl SecretArgs {
         RecoveryPhrase::parse(&typed).map_err(|error| Failure::input(capital(&error.to_string())))
     }
 
-    /// The passphrase itself, for what is no diary.
-    pub(crate) fn passphrase(&self) -> Result<Passphrase, Failure> {
-        if self.is_phrase() {
-            return Err(Failure::input(
-                "These keys open with their passphrase only. Give --passphrase-file or \
-                 --passphrase-stdin.",
-            ));
-        }
-        passphrase(&self.given(false)?)
-    }
-
     /// The keeper for a new diary: typed twice, so that a slip does not lock it for good.
     pub(crate) fn new_keeper(&self) -> Result<PassphraseKeeper, Failure> {
         self.made(true)
     }
 
     fn made(&self, twice: bool) -> Result<PassphraseKeeper, Failure> {
-        keeper(&self.given(twice)?)
-    }
-
-    fn given(&self, twice: bool) -> Result<Zeroizing<String>, Failure> {
-        match &self.passphrase_file {
-            Some(path) => from_file(path),
-            None if self.passphrase_stdin => first_line(std::io::stdin().lock()),
-            None => asked(twice),
-        }
+        let words = match &self.passphrase_file {
+            Some(path) => from_file(path)?,
+            None if self.passphrase_stdin => first_line(std::io::stdin().lock())?,
+            None => asked(twice)?,
+        };
+        keeper(&words)
     }
 }
 

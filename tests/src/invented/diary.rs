@@ -119,7 +119,7 @@ impl Keeping<'_> {
             revision,
             carried,
             signed: None,
-            although: vec![],
+            although: Vec::new(),
         });
         if let Some(step) = self.fold.step().map(|step| step.id.clone()) {
             self.write(Content::StepConfirmed { step });

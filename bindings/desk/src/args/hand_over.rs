@@ -22,13 +22,14 @@ pub(crate) struct AgreeArgs {
 /// What has to be chosen knowingly.
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub(crate) enum AlthoughArg {
-    /// Nobody signed it, and I know where it comes from
+    // Plain remarks, so that the help stays short.
+    // Nobody signed it, and I know where it comes from.
     Unsigned,
-    /// It is signed with another key, and I asked the clinic
+    // It is signed with another key, and I asked the clinic.
     OtherKey,
-    /// It is older than the one in use, and I asked the clinic
+    // It is older than the one in use, and I asked the clinic.
     OlderRevision,
-    /// It has the number of the one in use and says something else, and I asked the clinic
+    // It has the number of the one in use and says something else, and I asked the clinic.
     SameRevision,
 }
 
@@ -65,8 +66,10 @@ pub(crate) struct HandOverArgs {
     /// The folder with the clinic's keys
     #[arg(long, value_name = "FOLDER")]
     pub(crate) keys: PathBuf,
-    #[command(flatten)]
-    pub(crate) secret: crate::secret::SecretArgs,
+    /// Read their passphrase from the first line of this file, which only you may read (chmod 600);
+    /// otherwise it is asked
+    #[arg(long, value_name = "FILE")]
+    pub(crate) passphrase_file: Option<PathBuf>,
     /// Write the signed file here; it always works
     #[arg(long, value_name = "FILE", required_unless_present_any = ["qr", "link"])]
     pub(crate) file: Option<PathBuf>,

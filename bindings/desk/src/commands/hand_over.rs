@@ -16,6 +16,7 @@ use crate::failure::{Failure, LANGUAGE};
 use crate::file;
 use crate::pages::desk::said;
 use crate::print::Page;
+use crate::secret;
 
 /// Signs, draws, writes.
 pub(crate) fn hand_over(args: &HandOverArgs) -> Result<(), Failure> {
@@ -65,7 +66,10 @@ fn way(args: &HandOverArgs) -> Result<Way, Failure> {
 fn keys(path: &Path, args: &HandOverArgs) -> Result<ClinicKeys, Failure> {
     let path = if path.is_dir() { path.join("keys") } else { path.to_path_buf() };
     let sealed = file::read(&path, KEYS_MOST)?;
-    let passphrase = args.secret.passphrase()?;
+    let passphrase = match &args.passphrase_file {
+        Some(path) => secret::passphrase_from_file(path)?,
+        None => secret::asked_passphrase("Passphrase of the keys: ")?,
+    };
     ClinicKeys::open(&sealed, passphrase).map_err(|error| Failure::input(error.to_string()))
 }
 

@@ -46,7 +46,7 @@ fn plan() -> Content {
         revision: read.revision,
         carried,
         signed: None,
-        although: vec![],
+        although: Vec::new(),
     }
 }
 

@@ -189,7 +189,7 @@ pub(super) fn ready(visit: &mut Visit<'_>) -> Shown {
             let title = words.text("handover-link-title", &[]);
             let parts = vec![text(vec![code.link.clone()], "code")];
             page = page
-                .part(Part::Drawing { svg: code.svg.clone() })
+                .part(Part::Scan { svg: code.svg.clone() })
                 .presses(vec![Press::go(words.text("handover-sheet", &[]), "/hand-over/sheet")])
                 .part(Part::Fold { title, open: false, parts });
         }
@@ -229,7 +229,7 @@ pub(super) fn sheet(visit: &mut Visit<'_>) -> Shown {
     );
     Ok(Page::new(&visit.frame, words.text("handover-sheet-title", &[]))
         .text([from, description])
-        .part(Part::Drawing { svg: code.svg.clone() })
+        .part(Part::Scan { svg: code.svg.clone() })
         .text([words.text("handover-sheet-key", &[("words", key.into())])])
         .presses(vec![Press::go(words.text("desk-back", &[]), "/hand-over/ready")])
         .answer())
