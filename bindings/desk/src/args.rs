@@ -227,6 +227,10 @@ pub(crate) struct ReadArgs {
     /// Unfold the notes
     #[arg(long)]
     pub(crate) notes: bool,
+    /// Also write it as a FHIR R4 bundle, for the programs of clinics, to this new file. The wish for time
+    /// alone is never in it
+    #[arg(long, value_name = "FILE")]
+    pub(crate) fhir: Option<PathBuf>,
     /// Print JSON, for a program to read
     #[arg(long)]
     pub(crate) json: bool,

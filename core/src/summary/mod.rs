@@ -5,16 +5,20 @@
 //! reads it; to [`crate::progression`] what the rule says; to the surface where the file goes.
 //!
 //! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
-//! The CSV beside it is [`table`].
+//! Beside it stand forms for other programs: the CSV ([`table`]), FHIR R4 ([`fhir`]) and flat lines ([`flat`]).
 
 pub mod envelope;
 mod export;
+pub mod fhir;
+pub mod flat;
 mod form;
 mod identity;
+mod looked;
 mod names;
 mod present;
 mod receive;
 mod select;
+mod stored;
 pub(crate) mod stretch;
 pub mod table;
 

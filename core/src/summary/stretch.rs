@@ -4,7 +4,7 @@ use crate::diary::entry::{Content, Entry, EntryId, Why};
 use crate::diary::resolve::Counted;
 use crate::moment::Stamp;
 use crate::programme::plan::Step;
-use crate::programme::values::{Revision, StepId};
+use crate::programme::values::{ProgrammeId, Revision, StepId};
 use crate::progression::{Fold, FoldError};
 
 /// A time on one step under one revision of the programme.
@@ -12,8 +12,12 @@ use crate::progression::{Fold, FoldError};
 pub struct Stretch {
     /// The step as that revision has it.
     pub step: Step,
+    /// The programme.
+    pub programme: ProgrammeId,
     /// The revision.
     pub revision: Revision,
+    /// Which rung of that revision's ladder, from 0.
+    pub rung: usize,
     /// When it began.
     pub began: Stamp,
     /// When the next one began; absent for the last.
@@ -58,13 +62,21 @@ fn take(
 ) -> Result<(), FoldError> {
     fold.write(&Entry { id, written: at, happened: at, uptime: None, what })?;
     let (Some(step), Some(plan)) = (fold.step(), fold.programme()) else { return Ok(()) };
-    let same =
-        found.last().is_some_and(|last| last.step.id == step.id && last.revision == plan.revision);
+    let same = found.last().is_some_and(|last| {
+        last.step.id == step.id && last.revision == plan.revision && last.programme == plan.id
+    });
     if !same {
         if let Some(last) = found.last_mut() {
             last.ended = Some(at);
         }
-        found.push(Stretch { step: step.clone(), revision: plan.revision, began: at, ended: None });
+        found.push(Stretch {
+            step: step.clone(),
+            programme: plan.id.clone(),
+            revision: plan.revision,
+            rung: plan.step_index(&step.id).unwrap_or_default(),
+            began: at,
+            ended: None,
+        });
     }
     Ok(())
 }

@@ -4,7 +4,7 @@ use std::fs::File;
 
 use frond_core::screens::ReadingScreen;
 use frond_core::sealing::{Identity, OpenWith, is_age};
-use frond_core::summary::{SummaryError, open_summary, read_bounded};
+use frond_core::summary::{SummaryError, fhir, open_summary, read_bounded};
 use frond_core::words::Words;
 use zeroize::Zeroizing;
 
@@ -17,8 +17,8 @@ const IDENTITY_MOST: u64 = 64 * 1024;
 
 /// Opens, checks, reads.
 pub(crate) fn read(args: &ReadArgs) -> Result<(), Failure> {
-    let file = File::open(&args.file).map_err(|_| refused(SummaryError::Unreadable))?;
-    let bytes = read_bounded(file).map_err(refused)?;
+    let summary = File::open(&args.file).map_err(|_| refused(SummaryError::Unreadable))?;
+    let bytes = read_bounded(summary).map_err(refused)?;
     let with = with(args, is_age(&bytes))?;
     let mut received = open_summary(&bytes, with.as_ref()).map_err(refused)?;
     if let Some(pin) = &args.pin {
@@ -26,6 +26,11 @@ pub(crate) fn read(args: &ReadArgs) -> Result<(), Failure> {
     }
     let screen = ReadingScreen::new(&received, &Words::for_language(LANGUAGE), args.notes)
         .map_err(|_| refused(SummaryError::Form))?;
+    if let Some(path) = &args.fhir {
+        let bundle = fhir::bundle(&received.summary, fhir::Texts::Carried)
+            .map_err(|_| refused(SummaryError::Form))?;
+        file::write_new(path, &file::json(&bundle)?)?;
+    }
     print::show(args.json, &screen, print::reading)
 }
 

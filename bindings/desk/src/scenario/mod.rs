@@ -105,6 +105,7 @@ fn readme(end: &str) -> String {
         ("diary/", "the same diary, sealed, as the companion keeps it"),
         ("summary.json", "the summary of its last evening, signed, in the open"),
         ("summary.csv", "its sessions as a table"),
+        ("summary.fhir.json", "the same for the programs of clinics (FHIR R4)"),
         ("summary.age", "the summary, sealed to the invented clinic, with a wish in it"),
         ("invented-clinic-key.txt", "the key that opens it, invented too"),
     ] {
