@@ -9,6 +9,7 @@
 
 pub mod envelope;
 mod export;
+pub mod facts;
 pub mod fhir;
 pub mod flat;
 mod form;
@@ -23,6 +24,7 @@ pub(crate) mod stretch;
 pub mod table;
 
 pub use export::{ExportError, TimeAlone, to_clinician};
+pub use facts::Facts;
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};
 pub use names::{FileKind, file_name};

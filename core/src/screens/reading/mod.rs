@@ -9,7 +9,7 @@ mod gather;
 mod person;
 mod record;
 mod rule;
-mod say;
+pub(super) mod say;
 mod sessions;
 mod signs;
 mod steps;

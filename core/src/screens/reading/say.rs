@@ -32,18 +32,18 @@ pub(super) fn on(gathered: &Gathered<'_>, stamp: &Stamp) -> Value {
 }
 
 /// A count.
-pub(super) fn count(number: usize) -> Value {
+pub(in crate::screens) fn count(number: usize) -> Value {
     plain::whole(i64::try_from(number).unwrap_or(i64::MAX))
 }
 
 /// A median or mean, without a decimal place where it has none.
-pub(super) fn number(number: f64) -> Value {
+pub(in crate::screens) fn number(number: f64) -> Value {
     let places = u8::from((number * 10.0).round() % 10.0 != 0.0);
     Value::decimal(number, places)
 }
 
 /// "on back".
-pub(super) fn position(words: &Words, position: Position) -> String {
+pub(in crate::screens) fn position(words: &Words, position: Position) -> String {
     match position {
         Position::OnBack => words.text("reading-on-back", &[]),
         Position::SideLying => words.text("reading-side-lying", &[]),
@@ -76,7 +76,7 @@ pub(super) fn used(words: &Words, session: &Session) -> String {
 }
 
 /// "3 to 5 times a week".
-pub(super) fn schedule(words: &Words, schedule: &Schedule) -> String {
+pub(in crate::screens) fn schedule(words: &Words, schedule: &Schedule) -> String {
     let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
     if least == most {
         words.text("reading-weekly", &[("times", plain::whole(least))])
