@@ -46,10 +46,6 @@ FAULTS = {
     "date-without-offset": lambda b: session(b).update(effectiveDateTime="2026-02-03T10:00:00"),
     "element-unknown": lambda b: session(b).update(mood="good"),
     "own-code-unknown": lambda b: session(b)["code"]["coding"][0].update(code="praise"),
-    "loinc-display-wrong": lambda b: next(
-        coding for entry in b["entry"] for one in entry["resource"].get("component", [])
-        for coding in one["code"]["coding"] if coding["system"] == "http://loinc.org"
-    ).update(display="Body height"),
     "value-for-the-wrong-sort": lambda b: first(b, "Observation", "valueCodeableConcept").update(
         valueCodeableConcept="yes"),
     "subject-missing": lambda b: first(b, "Flag").pop("subject"),

@@ -20,7 +20,7 @@ use super::rule_diary::{
 /// Words that are as unfriendly as a text of the diary can be.
 pub const HOSTILE: [&str; 6] = [
     "<script>alert('no')</script> & \"quotes\" 'and' \\ backslash",
-    "شريط ‮reversed‬ עברית ‏mark",
+    "شريط \u{202e}reversed\u{202c} עברית \u{200f}mark",
     "=HYPERLINK(\"https://frond.invalid\") {{template}} ${variable} %s",
     "a\u{2028}b\u{2029}c\u{feff}d\u{200b}e\u{00a0}f \u{1F33F} 𝔣 é e\u{0301}",
     "\u{fffe}\u{ffff} not a character",
@@ -122,7 +122,7 @@ fn everything(plan: &serde_json::Value, words: &[&str]) -> Summary {
 
 pub fn told(plan: &serde_json::Value, words: &[&str]) -> Diary {
     let mut diary = Diary::begun(plan);
-    let mut noted = |what: Content, note: &str| match what {
+    let noted = |what: Content, note: &str| match what {
         Content::Session(session) => {
             Content::Session(Session { note: Some(passage(note)), ..session })
         }
@@ -148,7 +148,7 @@ pub fn told(plan: &serde_json::Value, words: &[&str]) -> Diary {
         sit(180, Some(6)).stopped(Reason::Discomfort).sign(Sign::PainThatStays, Tier::Stop),
     );
     let spoke = clearing(&[(signed, Sign::PainThatStays)], true);
-    diary.say(at(17, 10), with_words(spoke, words[0]));
+    diary.say(at(17, 10), with_words(spoke, words[words.len() - 1]));
     diary.say(
         at(18, 10),
         Content::SignReported {

@@ -6,6 +6,7 @@
 
 pub(crate) mod folder;
 pub(crate) mod keys;
+pub(crate) mod letter;
 
 use std::sync::Arc;
 

@@ -75,6 +75,13 @@ pub(crate) fn invented(ports: &Ports, folder: &Path, passphrase: &str) -> Result
     Ok(play::play(ports, folder, passphrase)?.end)
 }
 
+/// The scenario played into a folder that is gone again, for tests of what is made of it.
+#[cfg(test)]
+pub(crate) fn played() -> Result<play::Played, Failure> {
+    let room = tempfile::tempdir().map_err(|_| Failure::Else("no room".to_owned()))?;
+    play::play(&ports(), &room.path().join("diary"), PASSPHRASE)
+}
+
 fn make_folder(out: &Path) -> std::io::Result<()> {
     if out.is_dir() {
         return Ok(());

@@ -47,6 +47,8 @@ pub struct Letter {
     pub from: Vec<String>,
     /// What stands at the foot of every page, before the page's number.
     pub foot: String,
+    /// What is said where a font lacks a character of it, whose number then stands in its place.
+    pub cannot_print: String,
 }
 
 /// A part of a letter.
@@ -103,6 +105,7 @@ impl Letter {
             parts: parts.into_iter().flatten().collect(),
             from,
             foot: words.text("letter-foot", &[]),
+            cannot_print: words.text("letter-cannot-print", &[]),
         }
     }
 

@@ -3,8 +3,8 @@
 //! with the desk's command that writes them.
 //!
 //! It decides the columns ([`Diary::COLUMNS`] and the others), which never change within a version. No line
-//! says who somebody is: a diary is known by its own random id. Words that a person wrote go along only when
-//! they are asked for. A column with nothing in it holds `null`, in every line.
+//! says who somebody is: a diary is known by its own random id. Words that a person wrote, and the nickname of a
+//! plan, go along only where they are asked for. A column with nothing in it holds `null`, in every line.
 
 mod columns;
 mod rows;
@@ -19,7 +19,8 @@ use super::form::Summary;
 use super::looked::{Looked, Sat};
 use super::stored;
 use super::stretch::Stretch;
-use crate::diary::entry::SignNoted;
+use crate::diary::entry::{Content, SignNoted};
+use crate::programme::read::read;
 use crate::programme::values::RatingKind;
 use crate::progression::FoldError;
 
@@ -28,6 +29,15 @@ pub const VERSION: u32 = 1;
 
 /// Days of a week.
 const WEEK: i64 = 7;
+
+/// What goes along.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct With {
+    /// Words that people wrote.
+    pub texts: Texts,
+    /// The nickname that the plan in force was made out to.
+    pub nickname: bool,
+}
 
 /// A summary as flat lines.
 pub struct Flat {
@@ -48,7 +58,7 @@ impl Flat {
     ///
     /// # Errors
     /// [`FoldError`] when a programme in it cannot be read.
-    pub fn of(summary: &Summary, texts: Texts) -> Result<Self, FoldError> {
+    pub fn of(summary: &Summary, with: With) -> Result<Self, FoldError> {
         let looked = Looked::through(summary)?;
         let shown: Vec<Shown<'_>> = looked
             .stretches
@@ -59,7 +69,8 @@ impl Flat {
                 Some(Shown { index, stretch, first, last })
             })
             .collect();
-        let of = Lines { looked: &looked, shown: &shown, texts };
+        let nickname = if with.nickname { nickname(&looked)? } else { None };
+        let of = Lines { looked: &looked, shown: &shown, texts: with.texts, nickname };
         Ok(Self {
             diary: of.diary(),
             sessions: looked.sat.iter().map(|sat| of.session(sat)).collect(),
@@ -96,6 +107,7 @@ struct Lines<'a> {
     looked: &'a Looked<'a>,
     shown: &'a [Shown<'a>],
     texts: Texts,
+    nickname: Option<String>,
 }
 
 impl Lines<'_> {
@@ -110,6 +122,7 @@ impl Lines<'_> {
         Diary {
             flat: VERSION,
             diary: self.id(),
+            nickname: self.nickname.clone(),
             made: time(&summary.made),
             language: summary.language.clone(),
             narrowed: narrowed.is_narrowed(),
@@ -244,7 +257,7 @@ impl Lines<'_> {
                     day: row.happened.day().to_string(),
                     sign: stored::name(&sign),
                     tier: tier.name(),
-                    with_session: matches!(row.content, crate::diary::entry::Content::Session(_)),
+                    with_session: matches!(row.content, Content::Session(_)),
                     open: open
                         .iter()
                         .any(|one| one.key.entry == row.first.id && one.key.sign == sign),
@@ -266,6 +279,17 @@ pub(super) fn noted(row: &crate::diary::resolve::Counted<'_>) -> Vec<SignNoted> 
         }
     }
     noted
+}
+
+/// The nickname of the plan that was accepted last.
+fn nickname(looked: &Looked<'_>) -> Result<Option<String>, FoldError> {
+    let accepted = looked.standing().filter_map(|row| match row.content {
+        Content::ProgrammeAccepted { carried, .. } => Some((row.place, carried)),
+        _ => None,
+    });
+    let Some((place, carried)) = accepted.last() else { return Ok(None) };
+    let plan = read(carried.as_bytes()).map_err(|_| FoldError::UnreadableProgramme { place })?;
+    Ok(Some(plan.for_whom.to_string()))
 }
 
 /// What a time on a step was left for.

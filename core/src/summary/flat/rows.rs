@@ -9,6 +9,7 @@ row! {
     Diary {
         flat: u32, BigInt, "version of these columns, 1";
         diary: String, String, "random id of the diary, 32 hexadecimal digits; it stays the same";
+        nickname: Option<String>, String, "the nickname that the plan was made out to, only where it was asked for";
         made: String, String, "when the summary was made, local time with offset (RFC 3339)";
         language: String, String, "language of her screens, a BCP 47 tag";
         narrowed: bool, Boolean, "whether she left something out of the summary";

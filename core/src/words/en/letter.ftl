@@ -89,3 +89,4 @@ letter-request = What I ask of you
 letter-request-copy = What they were asked
 letter-closing = These numbers are counts of what one person wrote down. They show no cause and replace no examination.
 letter-closing-copy = These are counts of what you wrote down. There is no right number. Your notes, your questions and anything else you wrote are not in this letter.
+letter-cannot-print = A character that this letter’s font lacks stands as its number, such as [U+05D0].

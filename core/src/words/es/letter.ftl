@@ -89,3 +89,4 @@ letter-request = Lo que le pido
 letter-request-copy = Lo que se les pidió
 letter-closing = Estos números cuentan lo que anotó una sola persona. No muestran causas ni sustituyen una exploración.
 letter-closing-copy = Son cuentas de lo que anotaste. No hay un número correcto. Tus notas, tus preguntas y lo demás que escribiste no están en esta carta.
+letter-cannot-print = Un carácter que falta en la letra de esta carta aparece como su número, por ejemplo [U+05D0].
