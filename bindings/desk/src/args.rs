@@ -256,6 +256,9 @@ pub(crate) struct ReadArgs {
     /// alone is never in it
     #[arg(long, value_name = "FILE")]
     pub(crate) fhir: Option<PathBuf>,
+    /// A closer look at the numbers instead: counts, medians, limits, direction, and what each can bear
+    #[arg(long, conflicts_with = "notes")]
+    pub(crate) insight: bool,
     /// Print JSON, for a program to read
     #[arg(long)]
     pub(crate) json: bool,

@@ -7,6 +7,7 @@
 //! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
 //! Beside it stand forms for other programs: the CSV ([`table`]), FHIR R4 ([`fhir`]) and flat lines ([`flat`]).
 
+mod digest;
 pub mod envelope;
 mod export;
 pub mod facts;
@@ -19,10 +20,12 @@ mod names;
 mod present;
 mod receive;
 mod select;
+mod step_times;
 mod stored;
 pub(crate) mod stretch;
 pub mod table;
 
+pub use digest::{Digest, SummaryId};
 pub use export::{ExportError, TimeAlone, to_clinician};
 pub use facts::Facts;
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
@@ -31,3 +34,4 @@ pub use names::{FileKind, file_name};
 pub use present::{BackFinding, Findings, PauseFinding, PauseNow, Present, StepNow, UpFinding};
 pub use receive::{MOST_BYTES, Received, SummaryError, open_summary, read_bounded};
 pub use select::Selection;
+pub use step_times::{Kind, Left, StepTime, StepTimes};

@@ -12,12 +12,12 @@ use crate::progression::{Fold, FoldError};
 pub struct Stretch {
     /// The step as that revision has it.
     pub step: Step,
+    /// Where on the ladder of that revision it stands, the lowest 0.
+    pub place: usize,
     /// The programme.
     pub programme: ProgrammeId,
-    /// The revision.
+    /// Its revision.
     pub revision: Revision,
-    /// Which rung of that revision's ladder, from 0.
-    pub rung: usize,
     /// When it began.
     pub began: Stamp,
     /// When the next one began; absent for the last.
@@ -63,7 +63,8 @@ fn take(
     fold.write(&Entry { id, written: at, happened: at, uptime: None, what })?;
     let (Some(step), Some(plan)) = (fold.step(), fold.programme()) else { return Ok(()) };
     let same = found.last().is_some_and(|last| {
-        last.step.id == step.id && last.revision == plan.revision && last.programme == plan.id
+        let of_plan = last.programme == plan.id && last.revision == plan.revision;
+        of_plan && last.step.id == step.id
     });
     if !same {
         if let Some(last) = found.last_mut() {
@@ -71,9 +72,9 @@ fn take(
         }
         found.push(Stretch {
             step: step.clone(),
+            place: plan.steps.iter().position(|one| one.id == step.id).unwrap_or(0),
             programme: plan.id.clone(),
             revision: plan.revision,
-            rung: plan.step_index(&step.id).unwrap_or_default(),
             began: at,
             ended: None,
         });

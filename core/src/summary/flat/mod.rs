@@ -200,7 +200,7 @@ impl Lines<'_> {
             revision: stretch.revision.get(),
             step: stretch.step.id.to_string(),
             stretch: count(one.index + 1),
-            rung: count(stretch.rung + 1),
+            rung: count(stretch.place + 1),
             main_size_mm: stretch.step.main_size().map(crate::programme::values::Size::millimetres),
             position: stored::position(stretch.step.position),
             first_day: one.first.to_string(),
@@ -298,7 +298,7 @@ fn left_for(stretch: &Stretch, after: &Stretch) -> &'static str {
         "programme"
     } else if stretch.revision != after.revision {
         "revision"
-    } else if after.rung > stretch.rung {
+    } else if after.place > stretch.place {
         "up"
     } else {
         "back"

@@ -9,10 +9,10 @@ use tower::ServiceExt;
 use super::*;
 use crate::args::{Args, Command};
 
-struct Server(Router);
+pub(super) struct Server(Router);
 
 impl Server {
-    fn on(folder: &std::path::Path, more: &[&str]) -> Self {
+    pub(super) fn on(folder: &std::path::Path, more: &[&str]) -> Self {
         let folder = folder.to_str().unwrap();
         let all = ["frond", "desk", "--folder", folder].into_iter().chain(more.iter().copied());
         let Command::Desk(args) = Args::try_parse_from(all).unwrap().command else {
@@ -22,21 +22,21 @@ impl Server {
         Self(router(App::new(Desk::of(&args, words.clone()).unwrap(), words)))
     }
 
-    async fn ask(&self, request: HttpRequest<Body>) -> (StatusCode, String, Vec<u8>) {
+    pub(super) async fn ask(&self, request: HttpRequest<Body>) -> (StatusCode, String, Vec<u8>) {
         let response = self.0.clone().oneshot(request).await.unwrap();
         let status = response.status();
         let to = response.headers().get(header::LOCATION);
         let to = to.map(|to| to.to_str().unwrap().to_owned()).unwrap_or_default();
-        (status, to, to_bytes(response.into_body(), 1 << 20).await.unwrap().to_vec())
+        (status, to, to_bytes(response.into_body(), 1 << 24).await.unwrap().to_vec())
     }
 
-    async fn get(&self, path: &str) -> (StatusCode, String, String) {
+    pub(super) async fn get(&self, path: &str) -> (StatusCode, String, String) {
         let (status, to, body) =
             self.ask(HttpRequest::get(path).body(Body::empty()).unwrap()).await;
         (status, to, String::from_utf8(body).unwrap())
     }
 
-    async fn post(&self, path: &str, body: &str) -> (StatusCode, String, Vec<u8>) {
+    pub(super) async fn post(&self, path: &str, body: &str) -> (StatusCode, String, Vec<u8>) {
         let form = "application/x-www-form-urlencoded";
         let request = HttpRequest::post(path).header(header::CONTENT_TYPE, form);
         self.ask(request.body(Body::from(body.to_owned())).unwrap()).await
@@ -58,7 +58,7 @@ impl Server {
     }
 }
 
-fn run(test: impl Future<Output = ()>) {
+pub(super) fn run(test: impl Future<Output = ()>) {
     tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap().block_on(test);
 }
 
