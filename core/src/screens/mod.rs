@@ -23,6 +23,7 @@ mod insight;
 mod keeping;
 mod kept;
 mod ladder;
+mod letter;
 mod log_session;
 mod look_forward;
 mod more;
@@ -77,6 +78,7 @@ pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
+pub use letter::{Agreed, Letter, LetterPart, Reader as LetterReader, Typed as LetterTyped};
 pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, PresentSession, RatingQuestion,
     SizeChoice,

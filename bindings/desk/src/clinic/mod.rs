@@ -8,6 +8,7 @@ pub(crate) mod cabinet;
 pub(crate) mod folder;
 pub(crate) mod hand_over;
 pub(crate) mod keys;
+pub(crate) mod letter;
 
 use std::sync::Arc;
 

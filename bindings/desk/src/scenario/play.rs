@@ -34,9 +34,9 @@ pub(super) struct Scene {
 }
 
 /// The whole scenario as played.
-pub(super) struct Played {
+pub(crate) struct Played {
     pub(super) scenes: Vec<Scene>,
-    pub(super) entries: Vec<Entry>,
+    pub(crate) entries: Vec<Entry>,
     /// The last look at the plan.
     pub(super) end: Stamp,
     pub(super) last: Screen,
