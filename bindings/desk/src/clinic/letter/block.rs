@@ -32,24 +32,36 @@ pub(super) fn blocks(letter: &Letter, faces: &Faces) -> Vec<Block> {
     let mut blocks = Vec::new();
     let mut push = |kind, text: &str| {
         let (text, lacks) = printable(text, faces);
-        lacking |= lacks;
         if !text.is_empty() {
             blocks.push(Block { kind, text });
         }
+        lacking |= lacks;
+        lacking
     };
     push(Kind::Title, &letter.title);
     push(Kind::Paragraph, &letter.date);
-    letter.to.iter().for_each(|line| push(Kind::Line, line));
-    letter.about.iter().for_each(|line| push(Kind::Paragraph, line));
+    for line in &letter.to {
+        push(Kind::Line, line);
+    }
+    for line in &letter.about {
+        push(Kind::Paragraph, line);
+    }
     for part in &letter.parts {
         if let Some(heading) = &part.heading {
             push(Kind::Heading, heading);
         }
-        part.paragraphs.iter().for_each(|text| push(Kind::Paragraph, text));
-        part.points.iter().for_each(|text| push(Kind::Point, text));
+        for text in &part.paragraphs {
+            push(Kind::Paragraph, text);
+        }
+        for text in &part.points {
+            push(Kind::Point, text);
+        }
     }
-    letter.from.iter().for_each(|line| push(Kind::Line, line));
-    if lacking {
+    for line in &letter.from {
+        push(Kind::Line, line);
+    }
+    // An empty text says only whether anything was lacking so far.
+    if push(Kind::Paragraph, "") {
         push(Kind::Paragraph, &letter.cannot_print);
     }
     blocks
