@@ -43,6 +43,8 @@ pub(crate) enum Command {
     Demo(DemoArgs),
     /// The patient's screens as pages on this computer, to try them out
     Try(TryArgs),
+    /// Your desk as pages on this computer: write a programme, hand it over, read what comes back
+    Desk(DeskArgs),
     /// Check a programme: errors with their place, warnings with their ground
     Check(CheckArgs),
     /// What the clinician's rule says next, and why
@@ -122,6 +124,29 @@ pub(crate) struct TryArgs {
     #[arg(long, value_name = "TIME")]
     pub(crate) now: Option<Stamp>,
     /// The language of the screens where the diary names none, such as en
+    #[arg(long, value_name = "TAG")]
+    pub(crate) language: Option<String>,
+    /// Do not open a browser; the address is printed either way
+    #[arg(long)]
+    pub(crate) no_open: bool,
+    /// Listen on this port
+    #[arg(long, value_name = "PORT", hide = true)]
+    pub(crate) port: Option<u16>,
+}
+
+/// The clinician's side in a browser: keys, plans, summaries that came back. Only this computer can reach the
+/// pages, and only with the address that is printed; it works once.
+///
+/// Everything lies sealed in one folder. At first use Frond makes keys under a passphrase. Stop with Ctrl-C.
+#[derive(ClapArgs)]
+pub(crate) struct DeskArgs {
+    /// The desk's folder; usually ~/.local/share/frond-desk
+    #[arg(long, env = "FROND_DESK", hide_env_values = true, value_name = "FOLDER")]
+    pub(crate) folder: Option<PathBuf>,
+    /// For trying out: pretend that it is this time, such as 2026-05-10T19:30:00+01:00
+    #[arg(long, hide = true, value_name = "TIME")]
+    pub(crate) now: Option<Stamp>,
+    /// The language of the pages, such as en
     #[arg(long, value_name = "TAG")]
     pub(crate) language: Option<String>,
     /// Do not open a browser; the address is printed either way

@@ -24,6 +24,7 @@ use frond_core::companion::Request;
 
 use crate::args::{Command, ShowArgs};
 use crate::failure::Failure;
+use crate::pages::desk::desk;
 use crate::pages::try_out::try_out;
 use crate::{print, scenario};
 
@@ -32,6 +33,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
     match command {
         Command::Demo(args) => scenario::demo(&args.out),
         Command::Try(args) => try_out(&args),
+        Command::Desk(args) => desk(&args),
         Command::Check(args) => check::check(&args),
         Command::Suggest(args) => suggest::suggest(args),
         Command::Replay(args) => replay::replay(&args),

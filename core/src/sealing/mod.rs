@@ -1,7 +1,7 @@
 //! What leaves the device is sealed, and what is signed is verified before it is parsed.
 //!
 //! [`seal`] and [`open`] make and read age files, [`SigningKey`] and [`VerifyKey`] sign and verify,
-//! [`RecoveryPhrase`] is the twelve words written down at first use, and [`RecoveryKeeper`] keeps a
+//! [`ClinicKeys`] are the desk's, [`RecoveryPhrase`] is the twelve words written down at first use, and [`RecoveryKeeper`] keeps a
 //! diary's key under them. What stands inside a sealed or signed file, and where it goes, is
 //! decided elsewhere. Start with `age_file`.
 //!
@@ -11,6 +11,7 @@
 
 mod age_file;
 mod age_keys;
+pub mod clinic;
 mod phrase;
 mod recovery_keeper;
 mod signing;
@@ -20,6 +21,7 @@ pub use age_file::{
     open_from, seal, seal_into,
 };
 pub use age_keys::{Identity, IdentityError, Recipient, RecipientError};
+pub use clinic::{BoxError, BoxKey, ClinicKeys, ClinicKeysError, Follows};
 pub use phrase::{PhraseError, RECOVERY_WORDS, RecoveryPhrase};
 pub use recovery_keeper::{RecipientKeeper, RecoveryKeeper};
 pub use signing::{

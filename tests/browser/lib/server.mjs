@@ -1,4 +1,4 @@
-// A `frond try` of its own for each test. Decides how one is started, what its address is, and how it is
+// A `frond try` or a `frond desk` of its own for each test. Decides how one is started, what its address is, and how it is
 // stopped or killed. Leaves what is looked at to the tests.
 
 import { spawn, execFileSync } from "node:child_process";
@@ -43,10 +43,15 @@ export function frond(args, options = {}) {
   return execFileSync(FROND, args, { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"], ...options });
 }
 
+/** A desk of one's own, in a folder that is gone when the test is. */
+export function serveDesk(t, args = [], env = {}) {
+  return serve(t, ["--folder", join(folder(t), "desk"), ...args], env, "desk");
+}
+
 /** Starts a server and waits for its address. It is stopped when the test ends. */
-export async function serve(t, args = [], env = {}) {
+export async function serve(t, args = [], env = {}, command = "try") {
   if (!existsSync(FROND)) throw new Error("frond is not built: cargo build --locked -p frond");
-  const child = spawn(FROND, ["try", "--no-open", ...args], {
+  const child = spawn(FROND, [command, "--no-open", ...args], {
     stdio: ["ignore", "pipe", "pipe"],
     env: { ...process.env, TZ: "Europe/London", ...env },
   });
@@ -76,7 +81,7 @@ export async function serve(t, args = [], env = {}) {
   const line = await new Promise((done, failed) => {
     const late = setTimeout(() => failed(new Error(`no address came: ${told}`)), STARTS_WITHIN);
     lines.once("line", (line) => (clearTimeout(late), done(line)));
-    gone.then(({ code }) => (clearTimeout(late), failed(new Error(`frond try ended with ${code}: ${told}`))));
+    gone.then(({ code }) => (clearTimeout(late), failed(new Error(`frond ${command} ended with ${code}: ${told}`))));
   });
   server.address = line.trim();
   server.origin = new URL(server.address).origin;

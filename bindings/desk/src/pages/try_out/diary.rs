@@ -14,9 +14,9 @@ use frond_core::words::Isolation;
 use tempfile::TempDir;
 use zeroize::Zeroizing;
 
-use super::clock::Clock;
 use crate::args::TryArgs;
 use crate::failure::{Failure, LANGUAGE};
+use crate::pages::clock::Clock;
 use crate::place::{holds_something, ports};
 use crate::{scenario, secret};
 

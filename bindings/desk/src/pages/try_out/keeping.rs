@@ -1,14 +1,15 @@
 //! How the diary is kept: its passphrase, its recovery phrase, the copy for elsewhere. What changes the diary
 //! as a whole ends with a page of its own, so that looking at it again changes nothing.
 
-use axum::http::{StatusCode, header};
-use axum::response::{IntoResponse, Response};
+use axum::http::StatusCode;
+use axum::response::Response;
 use frond_core::companion::{Recovery, Request, Told};
 use frond_core::ports::OsRandom;
 use frond_core::screens::{KeepingPart, KeepingScreen};
 use frond_core::sealing::RecoveryPhrase;
 
 use super::visit::{Shown, Visit, see};
+use crate::pages::app::file;
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Field, Form, How, Kind, Look, Page, Part, Press};
 use crate::secret;
@@ -222,13 +223,4 @@ pub(super) fn copy_file(visit: &mut Visit<'_>, _: &Fields) -> Shown {
 
 pub(super) fn copy_kept(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     visit.tell(fields, Told::CopyKept)
-}
-
-/// A file to save.
-pub(super) fn file(name: &str, kind: &'static str, bytes: Vec<u8>) -> Response {
-    let headers = [
-        (header::CONTENT_TYPE, kind.to_owned()),
-        (header::CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\"")),
-    ];
-    (headers, bytes).into_response()
 }

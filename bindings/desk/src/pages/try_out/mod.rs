@@ -10,7 +10,6 @@
 
 mod breathing;
 mod chrome;
-mod clock;
 mod diary;
 mod entries;
 mod entry;
@@ -38,29 +37,24 @@ mod summary;
 #[cfg(test)]
 mod tests;
 mod today;
-mod upload;
 mod visit;
 mod when;
 
-use std::sync::{Arc, Mutex};
-
 use axum::Router;
-use axum::extract::{Path, Request, State};
-use axum::http::{StatusCode, header};
+use axum::extract::State;
 use axum::middleware::from_fn_with_state;
-use axum::response::{IntoResponse, Response};
-use axum::routing::{MethodRouter, get, post};
+use axum::response::Response;
 use frond_core::ports::OsRandom;
 use frond_core::words::Words;
 
 use crate::args::TryArgs;
 use crate::failure::Failure;
-use crate::pages::form::{Fields, Unread};
-use crate::pages::guard::{Guard, sentence, watch};
+use crate::pages::app::{self, App, Surface, still};
+use crate::pages::guard::{Guard, watch};
 use crate::pages::look;
 use crate::pages::serve::Listening;
 use diary::Diary;
-use visit::{Shown, Visit};
+use visit::Visit;
 
 /// Shows the pages until the end is asked for.
 ///
@@ -78,13 +72,13 @@ pub(crate) fn try_out(args: &TryArgs) -> Result<(), Failure> {
     let words = Words::for_language(diary.language());
     let guard = Guard::new(listening.port(), &OsRandom, words.text("page-no-way-in", &[]))?;
     let address = guard.address();
-    let app = App { diary: Arc::new(Mutex::new(diary)), words };
+    let app = App::new(diary, words);
     let router = router(app).layer(from_fn_with_state(guard, watch));
     listening.serve(router, &address, !args.no_open)
 }
 
 /// A language that is not there is not quietly another.
-fn is_offered(tag: &str) -> Result<(), Failure> {
+pub(super) fn is_offered(tag: &str) -> Result<(), Failure> {
     if Words::for_language(tag).fell_back().is_none() {
         return Ok(());
     }
@@ -92,86 +86,27 @@ fn is_offered(tag: &str) -> Result<(), Failure> {
     Err(Failure::input(format!("There is no language {tag}. There is: {}.", tags.join(", "))))
 }
 
-/// What every handler has.
-#[derive(Clone)]
-pub(crate) struct App {
-    diary: Arc<Mutex<Diary>>,
-    /// For what has to be said where the diary cannot be asked.
-    words: Words,
-}
+impl Surface for Diary {
+    type Visit<'a> = Visit<'a>;
 
-impl App {
-    /// Lets one request at the diary, off the thread that listens. A fault in it is answered with one
-    /// sentence; the diary is then opened again, because what it had in memory is no longer to be trusted.
-    async fn visit(self, act: impl FnOnce(&mut Visit<'_>) -> Shown + Send + 'static) -> Response {
-        let diary = self.diary.clone();
-        let done = tokio::task::spawn_blocking(move || {
-            let mut diary = diary.lock().unwrap_or_else(|poisoned| {
-                let mut diary = poisoned.into_inner();
-                diary.shut();
-                diary
-            });
-            match Visit::new(&mut diary) {
-                Ok(mut visit) => act(&mut visit).unwrap_or_else(|instead| instead),
-                Err(instead) => instead,
-            }
-        });
-        match done.await {
-            Ok(response) => response,
-            Err(_) => {
-                self.diary.clear_poison();
-                if let Ok(mut diary) = self.diary.lock() {
-                    diary.shut();
-                }
-                let says = self.words.text("page-fault", &[]);
-                sentence(StatusCode::INTERNAL_SERVER_ERROR, &says)
-            }
-        }
+    fn visit(&mut self) -> Result<Visit<'_>, Response> {
+        Visit::new(self)
     }
 
-    fn unread(&self, unread: Unread) -> Response {
-        let says = match unread {
-            Unread::TooLarge => self.words.text("page-too-large", &[]),
-            Unread::Malformed => self.words.text("page-malformed", &[]),
-        };
-        sentence(unread.status(), &says)
+    /// The diary is opened again at the next request.
+    fn shut(&mut self) {
+        Diary::shut(self);
     }
-}
-
-/// A page that is looked at.
-fn shows(act: fn(&mut Visit<'_>) -> Shown) -> MethodRouter<App> {
-    get(move |State(app): State<App>| app.visit(act))
-}
-
-/// A page about one thing, named in the address.
-fn shows_one(act: fn(&mut Visit<'_>, &str) -> Shown) -> MethodRouter<App> {
-    get(move |State(app): State<App>, Path(one): Path<String>| {
-        app.visit(move |visit| act(visit, &one))
-    })
-}
-
-/// A form.
-fn takes(act: fn(&mut Visit<'_>, &Fields) -> Shown) -> MethodRouter<App> {
-    post(move |State(app): State<App>, request: Request| async move {
-        match Fields::read(request).await {
-            Ok(fields) => app.visit(move |visit| act(visit, &fields)).await,
-            Err(unread) => app.unread(unread),
-        }
-    })
-}
-
-/// A form with a file.
-fn takes_file(act: fn(&mut Visit<'_>, upload::Upload) -> Shown, most: usize) -> MethodRouter<App> {
-    post(move |State(app): State<App>, request: Request| async move {
-        match upload::read(request, most).await {
-            Ok(upload) => app.visit(move |visit| act(visit, upload)).await,
-            Err(unread) => app.unread(unread),
-        }
-    })
 }
 
 /// Every address.
-fn router(app: App) -> Router {
+fn router(own: App<Diary>) -> Router {
+    // Which server the ways belong to.
+    let shows = app::shows::<Diary>;
+    let shows_one = app::shows_one::<Diary>;
+    let takes = app::takes::<Diary>;
+    let takes_one = app::takes_one::<Diary>;
+    let takes_file = app::takes_file::<Diary>;
     Router::new()
         .route("/", shows(today::first))
         .route("/today", shows(today::today))
@@ -255,27 +190,12 @@ fn router(app: App) -> Router {
         .route("/erase/days", shows(erase::days).merge(takes(erase::days_asked)))
         .route("/erase/days/now", takes(erase::days_gone))
         .route("/erase/all", shows(erase::all).merge(takes(erase::all_gone)))
-        .fallback(|State(app): State<App>| app.visit(|visit| Err(visit.nothing_here())))
-        .method_not_allowed_fallback(|State(app): State<App>| {
+        .fallback(|State(app): State<App<Diary>>| app.visit(|visit| Err(visit.nothing_here())))
+        .method_not_allowed_fallback(|State(app): State<App<Diary>>| {
             app.visit(|visit| Err(visit.nothing_here()))
         })
-        .with_state(app)
+        .with_state(own)
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
         .route("/practice.js", still("text/javascript; charset=utf-8", look::PRACTICE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))
-}
-
-/// A form about one thing, named in the address.
-fn takes_one(act: fn(&mut Visit<'_>, &str, &Fields) -> Shown) -> MethodRouter<App> {
-    post(move |State(app): State<App>, Path(one): Path<String>, request: Request| async move {
-        match Fields::read(request).await {
-            Ok(fields) => app.visit(move |visit| act(visit, &one, &fields)).await,
-            Err(unread) => app.unread(unread),
-        }
-    })
-}
-
-/// Something that never changes while the server runs.
-fn still(kind: &'static str, text: String) -> MethodRouter {
-    get(move || async move { ([(header::CONTENT_TYPE, kind)], text).into_response() })
 }

@@ -8,12 +8,12 @@ use frond_core::companion::{Refusal, Request, Told, Trouble};
 use frond_core::programme::read::MOST_BYTES;
 use frond_core::screens::{AcceptScreen, Action, PlanScreen};
 
-use super::upload::Upload;
 use super::visit::{Shown, Visit, see};
 use crate::failure::Failure;
 use crate::file;
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Field, Form, How, Kind, Look, Page, Part, Press};
+use crate::pages::upload::Upload;
 
 /// The longest upload of a programme, in bytes.
 pub(super) const MOST: usize = 1024 * 1024;

@@ -9,9 +9,9 @@ use frond_core::reminders::{
 };
 use frond_core::screens::{RemindersScreen, Screen};
 
-use super::keeping::file;
 use super::log::{choices_of, line};
 use super::visit::{Shown, Visit, see};
+use crate::pages::app::file;
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press};
 

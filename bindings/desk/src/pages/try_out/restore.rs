@@ -10,10 +10,10 @@ use frond_core::sealing::RecoveryPhrase;
 
 use super::diary::Standing;
 use super::keeping::needs_passphrase;
-use super::upload::Upload;
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Field, Form, How, Kind, Look, Page, Part, Press};
+use crate::pages::upload::Upload;
 
 /// The longest copy taken from a page, in bytes: ten years of entries are a tenth of it.
 pub(super) const MOST: usize = 64 * 1024 * 1024;

@@ -10,10 +10,10 @@ use frond_core::summary::{
     FileKind, Selection, Summary, TimeAlone, file_name, table, to_clinician,
 };
 
-use super::keeping::file as save;
 use super::log::choices_of;
 use super::visit::{Shown, Visit};
 use super::when;
+use crate::pages::app::file as save;
 use crate::pages::form::{Fields, Problem, code};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page, Part};
 use crate::secret;

@@ -2,18 +2,18 @@
 //! has.
 
 use axum::body::{Body, to_bytes};
-use axum::http::Request as HttpRequest;
+use axum::http::{Request as HttpRequest, StatusCode};
 use clap::Parser;
 use tower::ServiceExt;
 
 use super::*;
 use crate::args::{Args, Command};
 
-fn app(args: &[&str]) -> App {
+fn app(args: &[&str]) -> App<Diary> {
     let all = ["frond", "try"].into_iter().chain(args.iter().copied());
     let Command::Try(args) = Args::try_parse_from(all).unwrap().command else { panic!("try") };
     let diary = Diary::of(&args).unwrap();
-    App { diary: Arc::new(Mutex::new(diary)), words: Words::for_language("en") }
+    App::new(diary, Words::for_language("en"))
 }
 
 async fn get_page(router: &Router, path: &str) -> (StatusCode, String) {
@@ -31,11 +31,11 @@ fn run(test: impl Future<Output = ()>) {
 #[test]
 fn a_fault_becomes_one_sentence_and_the_next_page_is_there() {
     run(async {
-        let app = app(&["--empty"]);
+        let own = app(&["--empty"]);
         let faulty = Router::new()
-            .route("/fault", shows(|_| panic!("something private")))
-            .with_state(app.clone());
-        let router = router(app).merge(faulty);
+            .route("/fault", app::shows::<Diary>(|_| panic!("something private")))
+            .with_state(own.clone());
+        let router = router(own).merge(faulty);
         for _ in 0..2 {
             let (status, text) = get_page(&router, "/fault").await;
             assert_eq!(status, StatusCode::INTERNAL_SERVER_ERROR);

@@ -2,8 +2,8 @@
 //! opened where it is not, the companion is asked, what it answers becomes a page or a way to one. Leaves
 //! what a page shows to the files beside this one.
 
-use axum::http::{StatusCode, header};
-use axum::response::{IntoResponse, Response};
+use axum::http::StatusCode;
+use axum::response::Response;
 use frond_core::companion::{Answer, Companion, Refusal, Request, Told, Trouble, Write};
 use frond_core::diary::entry::EntryId;
 use frond_core::moment::{Moment, Stamp};
@@ -12,6 +12,7 @@ use frond_core::words::Words;
 
 use super::diary::{Diary, Standing};
 use super::{chrome, shut};
+pub(super) use crate::pages::app::{Shown, see};
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Frame, Page, Press};
 
@@ -22,9 +23,6 @@ pub(crate) struct Visit<'a> {
     pub(super) words: Words,
     pub(super) frame: Frame,
 }
-
-/// A page, or the page that stands in its place.
-pub(super) type Shown = Result<Response, Response>;
 
 impl<'a> Visit<'a> {
     /// A request that may find the diary shut.
@@ -137,9 +135,4 @@ impl<'a> Visit<'a> {
             .presses(vec![Press::go(self.words.text("action-today", &[]), "/today")])
             .answer_as(status)
     }
-}
-
-/// On to the page that shows what came of it.
-pub(super) fn see(to: &str) -> Response {
-    (StatusCode::SEE_OTHER, [(header::LOCATION, to.to_owned())]).into_response()
 }

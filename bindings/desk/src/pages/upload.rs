@@ -8,18 +8,18 @@ use axum::http::header;
 use crate::pages::form::{Fields, Unread, body};
 
 /// What came.
-pub(super) struct Upload {
+pub(crate) struct Upload {
     /// The file's bytes; empty where none was chosen.
-    pub(super) file: Vec<u8>,
+    pub(crate) file: Vec<u8>,
     /// The other fields.
-    pub(super) fields: Fields,
+    pub(crate) fields: Fields,
 }
 
 /// Reads it, of at most so many bytes.
 ///
 /// # Errors
 /// Too large, or no such form.
-pub(super) async fn read(request: Request, most: usize) -> Result<Upload, Unread> {
+pub(crate) async fn read(request: Request, most: usize) -> Result<Upload, Unread> {
     let kind = request.headers().get(header::CONTENT_TYPE).cloned().ok_or(Unread::Malformed)?;
     let bytes = body(request, most).await?;
     // The whole body is here and within its limit: what goes wrong from here on is its form.

@@ -1,4 +1,4 @@
-//! What time it is in a try-out. Decides that a time that was asked for runs on with the time that really
+//! What time it is for a page server. Decides that a time that was asked for runs on with the time that really
 //! passes. Leaves what the machine says to [`crate::clock`].
 
 use chrono::TimeDelta;
@@ -7,8 +7,8 @@ use frond_core::moment::{Moment, Stamp};
 use crate::clock;
 use crate::failure::Failure;
 
-/// The clock of one try-out.
-pub(super) struct Clock {
+/// The clock of one server.
+pub(crate) struct Clock {
     /// The time asked for, and the moment at which it was that time.
     pretended: Option<(Stamp, Moment)>,
 }
@@ -18,13 +18,13 @@ impl Clock {
     ///
     /// # Errors
     /// The machine's clock is not set.
-    pub(super) fn beginning(at: Option<Stamp>) -> Result<Self, Failure> {
+    pub(crate) fn beginning(at: Option<Stamp>) -> Result<Self, Failure> {
         let pretended = at.map(|at| clock::now().map(|real| (at, real))).transpose()?;
         Ok(Self { pretended })
     }
 
     /// Whether the time is one that was asked for.
-    pub(super) fn is_pretended(&self) -> bool {
+    pub(crate) fn is_pretended(&self) -> bool {
         self.pretended.is_some()
     }
 
@@ -32,7 +32,7 @@ impl Clock {
     ///
     /// # Errors
     /// The machine's clock is not set, or the time runs over the year 9999.
-    pub(super) fn now(&self) -> Result<Moment, Failure> {
+    pub(crate) fn now(&self) -> Result<Moment, Failure> {
         let real = clock::now()?;
         match &self.pretended {
             None => Ok(real),

@@ -1,0 +1,84 @@
+// The clinician's desk: first use, the copy of the keys, locking; every page of an empty desk.
+
+import assert from "node:assert/strict";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { after, test } from "node:test";
+import { close, visit } from "./lib/browser.mjs";
+import { crawl, kind } from "./lib/crawl.mjs";
+import { firstUse } from "./lib/desk.mjs";
+import { looking } from "./lib/look.mjs";
+import { person } from "./lib/person.mjs";
+import { PASSPHRASE, folder, serveDesk } from "./lib/server.mjs";
+
+after(close);
+
+const nameOf = (path) => path.slice(1).replaceAll("/", "-") || "home";
+
+for (const [how, keys] of [["", false], [" with the keyboard alone", true]]) {
+  test(`first use: keys, and a copy that opens${how}`, async (t) => {
+    const server = await serveDesk(t);
+    const { page } = await visit(server);
+    const she = person(page, { keys });
+    await page.goto(server.address);
+    const looks = looking({ prefix: `desk-first-${keys ? "keys-" : ""}` });
+    await looks.look(page, "first");
+    // A slip in the second passphrase: nothing is made, and it is said at the field.
+    await she.type("new", PASSPHRASE);
+    await she.type("again", `${PASSPHRASE}.`);
+    await she.press('form[action="/first"] button');
+    await looks.look(page, "slip");
+    assert.equal(await page.locator('[role="alert"] a[href="#again"]').count(), 1);
+    const copy = await firstUse(she, folder(t));
+    await looks.look(page, "copy-looked-at");
+    assert.ok(copy.endsWith(".age"));
+    await page.goto(server.origin);
+    await looks.look(page, "home");
+    await she.press('form[action="/lock"] button');
+    assert.equal(new URL(page.url()).pathname, "/open");
+    await looks.look(page, "locked");
+    await she.type("passphrase", "another one");
+    await she.press('form[action="/open"] button');
+    await looks.look(page, "not-opened");
+    await she.type("passphrase", PASSPHRASE);
+    await she.press('form[action="/open"] button');
+    assert.equal(new URL(page.url()).pathname, "/");
+    looks.done({ least: 6 });
+  });
+}
+
+test("keys come back from their copy on another computer, and no other file does", async (t) => {
+  const one = await serveDesk(t);
+  const first = await visit(one);
+  await first.page.goto(one.address);
+  const copy = await firstUse(person(first.page), folder(t));
+  const other = await serveDesk(t);
+  const { page } = await visit(other);
+  const she = person(page);
+  await page.goto(other.address);
+  await she.press('a[href="/first/restore"]');
+  const wrong = join(folder(t), "wrong.age");
+  writeFileSync(wrong, "not a copy of keys\n");
+  for (const [path, passphrase] of [[wrong, PASSPHRASE], [copy, "another one"]]) {
+    await she.upload("file", path);
+    await she.type("passphrase", passphrase);
+    await she.press('form[action="/first/restore"] button');
+    assert.equal(await page.locator('[role="alert"] a').count(), 1, path);
+  }
+  await she.upload("file", copy);
+  await she.type("passphrase", PASSPHRASE);
+  await she.press('form[action="/first/restore"] button');
+  assert.equal(new URL(page.url()).pathname, "/");
+});
+
+for (const lang of ["en", "es", "ar-XB"]) {
+  test(`every page of an empty desk, in ${lang}`, async (t) => {
+    const server = await serveDesk(t, ["--language", lang]);
+    const { page } = await visit(server);
+    await page.goto(server.address);
+    await firstUse(person(page), folder(t));
+    const looks = looking({ lang, prefix: `desk-empty-${lang}-` });
+    await crawl(page, ["/"], (page, path, answer) => looks.look(page, nameOf(kind(path)), answer));
+    looks.done({ least: 5 });
+  });
+}
