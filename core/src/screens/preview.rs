@@ -106,7 +106,8 @@ impl From<FoldError> for NoPreview {
 }
 
 impl Preview {
-    /// The screens of an invented person on the morning of a day, day 0 the day of issue.
+    /// The screens of an invented person on the morning of a day, day 0 the day of issue. `hers` are the words
+    /// on her screens, `words` those around them.
     ///
     /// # Errors
     /// [`NoPreview`].
@@ -114,10 +115,11 @@ impl Preview {
         programme: &Programme,
         ease: Ease,
         day: u16,
+        hers: &Words,
         words: &Words,
     ) -> Result<Self, NoPreview> {
         let text: Arc<str> = text_of(programme).map_err(|_| NoPreview::TooLong)?.into();
-        let mut life = Life::new(programme, ease, words)?;
+        let mut life = Life::new(programme, ease, hers, words)?;
         let mut shown = Vec::new();
         if day == 0 {
             let screen =
@@ -139,6 +141,7 @@ impl Preview {
 struct Life<'a> {
     programme: &'a Programme,
     ease: Ease,
+    hers: &'a Words,
     words: &'a Words,
     entries: Vec<Entry>,
     state: State,
@@ -159,10 +162,16 @@ struct Pace {
 }
 
 impl<'a> Life<'a> {
-    fn new(programme: &'a Programme, ease: Ease, words: &'a Words) -> Result<Self, NoPreview> {
+    fn new(
+        programme: &'a Programme,
+        ease: Ease,
+        hers: &'a Words,
+        words: &'a Words,
+    ) -> Result<Self, NoPreview> {
         Ok(Self {
             programme,
             ease,
+            hers,
             words,
             entries: Vec::new(),
             state: State::new(),
@@ -192,7 +201,7 @@ impl<'a> Life<'a> {
 
     fn scene<'s>(&'s self, assessment: &'s Assessment, now: Stamp) -> Scene<'s> {
         Scene {
-            words: self.words,
+            words: self.hers,
             state: &self.state,
             assessment,
             now,

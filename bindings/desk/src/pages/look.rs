@@ -13,8 +13,11 @@ const RULES: &str = include_str!("../../templates/page.css");
 pub(crate) const ICON: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 16 16\">\
     <rect width=\"16\" height=\"16\" rx=\"4\" fill=\"#2c5f50\"/></svg>";
 
-/// The clock and the breath to follow: the one script there is.
+/// The clock and the breath to follow.
 pub(crate) const PRACTICE: &str = include_str!("../../templates/practice.js");
+
+/// Says back a plan while it is being written.
+pub(crate) const COMPOSE: &str = include_str!("../../templates/compose.js");
 
 type Named<T> = BTreeMap<String, T>;
 

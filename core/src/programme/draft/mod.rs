@@ -9,6 +9,7 @@
 mod amiss;
 mod change;
 mod check;
+mod choices;
 mod fields;
 mod names;
 mod of;

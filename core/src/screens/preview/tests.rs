@@ -13,7 +13,7 @@ fn english() -> Words {
 
 /// A preview in words: how she lives, what happened, and each record as a shell gets it.
 fn seen(start: &str, ease: Ease, day: u16) -> String {
-    let preview = Preview::new(&programme(start), ease, day, &english()).unwrap();
+    let preview = Preview::new(&programme(start), ease, day, &english(), &english()).unwrap();
     let mut lines = preview.how;
     lines.extend(preview.story);
     for one in preview.shown {
@@ -35,7 +35,7 @@ fn every_fixture_can_be_looked_at() {
         let programme = read(text.as_bytes()).unwrap();
         for ease in Ease::ALL {
             for day in [0, 7, 30] {
-                let preview = Preview::new(&programme, ease, day, &english()).unwrap();
+                let preview = Preview::new(&programme, ease, day, &english(), &english()).unwrap();
                 let kinds: Vec<String> = preview
                     .shown
                     .iter()
@@ -47,7 +47,7 @@ fn every_fixture_can_be_looked_at() {
                 }
                 assert_eq!(kinds.contains(&"\"accept\"".to_owned()), day == 0, "{name}");
                 // The same again: nothing depends on a clock or on chance.
-                let again = Preview::new(&programme, ease, day, &english()).unwrap();
+                let again = Preview::new(&programme, ease, day, &english(), &english()).unwrap();
                 assert_eq!(preview.story, again.story, "{name}");
             }
         }
@@ -59,7 +59,7 @@ fn every_fixture_can_be_looked_at() {
 fn the_suggestion_is_the_one_of_the_diary() {
     let (programme, words) = (programme("1-graded"), english());
     let text: Arc<str> = text_of(&programme).unwrap().into();
-    let mut life = Life::new(&programme, Ease::Easy, &words).unwrap();
+    let mut life = Life::new(&programme, Ease::Easy, &words, &words).unwrap();
     life.accept(&text).unwrap();
     for day in 0..20 {
         life.day(day).unwrap();
@@ -75,11 +75,11 @@ fn the_suggestion_is_the_one_of_the_diary() {
 #[test]
 fn easy_goes_up_and_hard_comes_back_or_stays() {
     let words = english();
-    let easy = Preview::new(&programme("1-graded"), Ease::Easy, 30, &words).unwrap();
+    let easy = Preview::new(&programme("1-graded"), Ease::Easy, 30, &words, &words).unwrap();
     assert!(easy.story.iter().any(|line| line.contains("the next step")), "{:?}", easy.story);
-    let hard = Preview::new(&programme("1-graded"), Ease::Hard, 30, &words).unwrap();
+    let hard = Preview::new(&programme("1-graded"), Ease::Hard, 30, &words, &words).unwrap();
     assert!(hard.story.iter().all(|line| !line.contains("the next step")), "{:?}", hard.story);
-    let nothing = Preview::new(&programme("3-breathing"), Ease::Easy, 30, &words).unwrap();
+    let nothing = Preview::new(&programme("3-breathing"), Ease::Easy, 30, &words, &words).unwrap();
     assert_eq!(nothing.story, Vec::<String>::new());
 }
 
@@ -90,7 +90,7 @@ fn she_keeps_to_the_schedule() {
         let programme = read(text.as_bytes()).unwrap();
         let words = english();
         let text: Arc<str> = text_of(&programme).unwrap().into();
-        let mut life = Life::new(&programme, Ease::Between, &words).unwrap();
+        let mut life = Life::new(&programme, Ease::Between, &words, &words).unwrap();
         life.accept(&text).unwrap();
         for day in 0..28 {
             life.day(day).unwrap();

@@ -13,7 +13,10 @@ pub(super) fn frame(words: &Words, open: bool) -> Frame {
         more.push(words.text("page-not-reviewed", &[]));
     }
     let nav = if open {
-        vec![Press::go(say(frond_core::message_id!("desk-keys")), "/keys")]
+        vec![
+            Press::go(say(frond_core::message_id!("compose-list-title")), "/programmes"),
+            Press::go(say(frond_core::message_id!("desk-keys")), "/keys"),
+        ]
     } else {
         vec![]
     };

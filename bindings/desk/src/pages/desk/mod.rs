@@ -9,6 +9,7 @@
 )]
 
 mod chrome;
+mod compose;
 mod first;
 mod home;
 mod keys;
@@ -77,6 +78,8 @@ fn router(own: App<Desk>) -> Router {
         .route("/first/restore", shows(first::copy).merge(takes_file(first::restored, first::MOST)))
         .route("/open", shows(open::ask).merge(takes(open::opened)))
         .route("/lock", takes(open::lock))
+        .route("/programmes", compose::pages())
+        .route("/programmes/{*rest}", compose::pages())
         .route("/keys", shows(keys::keys))
         .route("/keys/copy", shows(keys::copy).merge(takes_file(keys::looked_at, first::MOST)))
         .route("/keys/copy/file", takes(keys::copy_file))
@@ -88,5 +91,6 @@ fn router(own: App<Desk>) -> Router {
         })
         .with_state(own)
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
+        .route("/compose.js", still("text/javascript; charset=utf-8", look::COMPOSE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))
 }

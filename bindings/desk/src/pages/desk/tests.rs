@@ -9,10 +9,10 @@ use tower::ServiceExt;
 use super::*;
 use crate::args::{Args, Command};
 
-struct Server(Router);
+pub(super) struct Server(Router);
 
 impl Server {
-    fn on(folder: &std::path::Path, more: &[&str]) -> Self {
+    pub(super) fn on(folder: &std::path::Path, more: &[&str]) -> Self {
         let folder = folder.to_str().unwrap();
         let all = ["frond", "desk", "--folder", folder].into_iter().chain(more.iter().copied());
         let Command::Desk(args) = Args::try_parse_from(all).unwrap().command else {
@@ -30,13 +30,13 @@ impl Server {
         (status, to, to_bytes(response.into_body(), 1 << 20).await.unwrap().to_vec())
     }
 
-    async fn get(&self, path: &str) -> (StatusCode, String, String) {
+    pub(super) async fn get(&self, path: &str) -> (StatusCode, String, String) {
         let (status, to, body) =
             self.ask(HttpRequest::get(path).body(Body::empty()).unwrap()).await;
         (status, to, String::from_utf8(body).unwrap())
     }
 
-    async fn post(&self, path: &str, body: &str) -> (StatusCode, String, Vec<u8>) {
+    pub(super) async fn post(&self, path: &str, body: &str) -> (StatusCode, String, Vec<u8>) {
         let form = "application/x-www-form-urlencoded";
         let request = HttpRequest::post(path).header(header::CONTENT_TYPE, form);
         self.ask(request.body(Body::from(body.to_owned())).unwrap()).await
@@ -58,12 +58,13 @@ impl Server {
     }
 }
 
-fn run(test: impl Future<Output = ()>) {
+pub(super) fn run(test: impl Future<Output = ()>) {
     tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap().block_on(test);
 }
 
-const SEEN_OPEN: [&str; 5] = ["/", "/keys", "/keys/copy", "/keys/passphrase", "/keys/new"];
-const NEW: &str = "new=invented+words&again=invented+words";
+const SEEN_OPEN: [&str; 6] =
+    ["/", "/programmes", "/keys", "/keys/copy", "/keys/passphrase", "/keys/new"];
+pub(super) const NEW: &str = "new=invented+words&again=invented+words";
 
 #[test]
 fn first_use_makes_keys_and_ends_with_a_copy_that_opens() {
