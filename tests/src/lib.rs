@@ -1,8 +1,9 @@
 //! What several tests of Frond share: a second, naive reading of the rule ([`model`]), invented diaries to
-//! put before both readings ([`lives`]), a person at home with one diary ([`home`]), and a plain model of how
+//! put before both readings ([`lives`]), an invented cabinet ([`invented`]), a person at home with one diary ([`home`]), and a plain model of how
 //! a diary is kept ([`keeping_model`]).
 
 pub mod home;
+pub mod invented;
 pub mod keeping_model;
 pub mod lives;
 pub mod model;

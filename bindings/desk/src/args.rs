@@ -252,6 +252,9 @@ pub(crate) struct ReadArgs {
     /// Unfold the notes
     #[arg(long)]
     pub(crate) notes: bool,
+    /// A closer look at the numbers instead: counts, medians, limits, direction, and what each can bear
+    #[arg(long, conflicts_with = "notes")]
+    pub(crate) insight: bool,
     /// Print JSON, for a program to read
     #[arg(long)]
     pub(crate) json: bool,

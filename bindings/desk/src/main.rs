@@ -13,6 +13,7 @@
 
 mod args;
 mod ask;
+mod charts;
 mod clinic;
 mod clock;
 mod commands;

@@ -1,5 +1,7 @@
 //! Whether ratings on one step have changed by as much as people with pain call a real change.
 
+use serde::Serialize;
+
 use super::spread::median;
 
 /// Points on the 0 to 10 scale. Farrar JT, Young JP, LaMoreaux L, Werth JL, Poole RM (2001). Clinical
@@ -14,7 +16,8 @@ const END: usize = 3;
 pub const LEAST_RATED: usize = 2 * END;
 
 /// Which of the two published thresholds is reached.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Meaningful {
     /// Neither.
     Neither,
@@ -27,7 +30,7 @@ pub enum Meaningful {
 }
 
 /// The first ratings on a step beside the last.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Change {
     /// Median of the first three.
     pub first: f64,

@@ -3,6 +3,8 @@
 //! Stratford P, Gill C, Westaway M, Binkley J (1995). Assessing disability and change on individual
 //! patients: a report of a patient specific measure. Physiotherapy Canada 47:258-263. (Abstract read.)
 
+use serde::Serialize;
+
 /// The smallest change of the mean of several activities that is more than error, with 90 % confidence.
 /// The same source.
 pub const MDC90_AVERAGE: f64 = 2.0;
@@ -10,7 +12,7 @@ pub const MDC90_AVERAGE: f64 = 2.0;
 pub const MDC90_SINGLE: f64 = 3.0;
 
 /// The mean at first and at last, over the activities that were rated at least twice.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Function {
     /// How many activities.
     pub activities: usize,

@@ -1,11 +1,12 @@
 //! What was practised beside what was planned, in counts.
 
 use chrono::NaiveDate;
+use serde::Serialize;
 
 use crate::programme::plan::Schedule;
 
 /// Practised and planned over a span of days.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Practised {
     /// Sessions, of any ending.
     pub sessions: usize,

@@ -1,5 +1,7 @@
 //! Median, quartiles and range of ratings.
 
+use serde::Serialize;
+
 /// The value below which a share `p` of the values lies, by linear interpolation between the closest
 /// ranks: Hyndman and Fan's type 7, the one that NumPy and R use unless told otherwise. `None` without
 /// values or for a `p` outside 0 to 1.
@@ -27,8 +29,19 @@ pub fn median(values: &[u8]) -> Option<f64> {
     quantile(values, 0.5)
 }
 
+/// The median of numbers that are sorted already. `None` without numbers.
+pub(super) fn middle(sorted: &[f64]) -> Option<f64> {
+    let half = sorted.len() / 2;
+    let upper = *sorted.get(half)?;
+    if sorted.len().is_multiple_of(2) {
+        Some(f64::midpoint(*sorted.get(half - 1)?, upper))
+    } else {
+        Some(upper)
+    }
+}
+
 /// Ratings in short.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Spread {
     /// How many were given.
     pub rated: usize,

@@ -1,5 +1,10 @@
 //! The numbers against outside sources, each named beside its check.
 
+mod open_data;
+mod properties;
+mod published;
+mod random;
+
 use chrono::NaiveDate;
 use proptest::prelude::*;
 
@@ -24,39 +29,6 @@ fn quartiles_are_those_of_a_general_purpose_reference() {
     assert_eq!(quantile(&[], 0.5), None);
     assert_eq!(quantile(&[1], 1.5), None);
     assert_eq!(Spread::of(&[None, None]), None);
-}
-
-const REFERENCE: [[f64; 3]; 4] =
-    [[0.0, 0.0, 1.0], [0.0, 0.0, 0.0], [0.0, 0.0, 1.0], [0.0, 0.0, 1.0]];
-
-/// Throat pain, 0 to 10, of 235 people at four times: fixtures/open-data. Means published in its
-/// documentation; quartiles by NumPy 2.4.6, `numpy.quantile(x, [.25, .5, .75])`.
-#[test]
-fn quartiles_of_open_data_that_nobody_here_made() {
-    let text = include_str!("../../../fixtures/open-data/throat-pain.csv");
-    let reference = [
-        ("pacu30min_throatPain", 0.6481, REFERENCE[0]),
-        ("pacu90min_throatPain", 0.4764, REFERENCE[1]),
-        ("postOp4hour_throatPain", 0.6309, REFERENCE[2]),
-        ("pod1am_throatPain", 0.4807, REFERENCE[3]),
-    ];
-    for (name, mean, quartiles) in reference {
-        let row = text.lines().find_map(|line| line.strip_prefix(&format!("{name},"))).unwrap();
-        let counts: Vec<usize> = row.split(',').map(|cell| cell.parse().unwrap()).collect();
-        let mut ratings: Vec<Option<u8>> = Vec::new();
-        for (rating, count) in counts.iter().take(11).enumerate() {
-            ratings.extend(std::iter::repeat_n(Some(u8::try_from(rating).unwrap()), *count));
-        }
-        ratings.extend(std::iter::repeat_n(None, counts[11]));
-        let spread = Spread::of(&ratings).unwrap();
-        assert_eq!(spread.rated + spread.unrated, 235);
-        assert_eq!(spread.unrated, counts[11]);
-        let sum: u32 = ratings.iter().flatten().map(|rating| u32::from(*rating)).sum();
-        assert!(
-            (f64::from(sum) / f64::from(u32::try_from(spread.rated).unwrap()) - mean).abs() < 5e-5
-        );
-        assert_eq!([spread.lower, spread.median, spread.upper], quartiles, "{name}");
-    }
 }
 
 proptest! {

@@ -8,6 +8,7 @@ pub(super) mod plain;
 pub(super) mod rules;
 
 use super::plan::{Breath, IntendedFor, Part, PracticePlan, Programme, Step};
+use super::rule::Rule;
 use super::values::{RatingKind, StepId};
 use crate::words::{Value, Words};
 use plain::{
@@ -31,6 +32,15 @@ pub fn read_back(programme: &Programme, words: &Words) -> Vec<String> {
     asking(programme, words, &mut said);
     signs(programme, words, &mut said);
     around(programme, words, &mut said);
+    said
+}
+
+/// A rule alone in sentences, as it would stand in a programme for every step.
+#[must_use]
+pub fn read_back_rule(rule: &Rule, programme: &Programme, words: &Words) -> Vec<String> {
+    let mut said = Vec::new();
+    let on = words.text("readback-on-every-step", &[]);
+    rules::rule(rule, &on, &|id| step_named(programme, id, words), words, &mut said);
     said
 }
 

@@ -8,6 +8,7 @@
 
 mod accept;
 mod activities;
+mod cabinet;
 mod calendar;
 mod cannot_open;
 mod correct;
@@ -17,6 +18,7 @@ mod entry;
 mod erase;
 mod first_run;
 mod health;
+mod insight;
 mod keeping;
 mod kept;
 mod ladder;
@@ -50,6 +52,11 @@ mod welcome;
 pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub(crate) use activities::questions as activity_questions;
 pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
+pub use cabinet::{
+    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries,
+    OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict,
+    WhatIfLine, WhatIfScreen, WhyRefused, why_refused,
+};
 pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;
 pub use correct::{CorrectForm, CorrectScreen};
@@ -60,6 +67,10 @@ pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
+};
+pub use insight::{
+    CabinetInsight, ComparedInsight, InsightAbout, InsightPart, InsightScreen, InsightTable,
+    KindInsight, SessionPoint, StretchInsight, StretchNumbers, Trend, WentOn,
 };
 pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};
@@ -78,7 +89,11 @@ pub use practice::{
     SmallerChoice, StoppedScreen,
 };
 pub use questions::QuestionsScreen;
-pub use reading::{Part as ReadingPartKind, Point, ReadingPart, ReadingScreen};
+pub use reading::{
+    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn,
+    KeyLine, KeyMark, Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen,
+    Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
+};
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{
     CalendarOffer, DayChoice, ReminderForm, ReminderLine, ReminderPractice, RemindersScreen,

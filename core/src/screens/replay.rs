@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use super::{entries, plain};
 use crate::diary::entry::{Content, Entry};
+use crate::moment::Stamp;
 use crate::programme::rule::Rule;
 use crate::programme::values::StepId;
 use crate::progression::{Basis, Fold, FoldError, Outcome, OutcomeKind};
@@ -128,7 +129,12 @@ fn what(words: &Words, content: &Content) -> String {
 }
 
 fn said(words: &Words, fold: &Fold, entry: &Entry) -> Said {
-    let assessment = fold.assess(&entry.written);
+    said_at(words, fold, &entry.written)
+}
+
+/// What a rule says at a moment.
+pub(super) fn said_at(words: &Words, fold: &Fold, at: &Stamp) -> Said {
+    let assessment = fold.assess(at);
     let kind = assessment.outcome.kind();
     let speaks = match &assessment.basis {
         Basis::Step { has_rule, .. } => *has_rule,

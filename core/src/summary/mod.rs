@@ -7,6 +7,7 @@
 //! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
 //! The CSV beside it is [`table`].
 
+mod digest;
 pub mod envelope;
 mod export;
 mod form;
@@ -15,9 +16,11 @@ mod names;
 mod present;
 mod receive;
 mod select;
+mod step_times;
 pub(crate) mod stretch;
 pub mod table;
 
+pub use digest::{Digest, SummaryId};
 pub use export::{ExportError, TimeAlone, to_clinician};
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};
@@ -25,3 +28,4 @@ pub use names::{FileKind, file_name};
 pub use present::{BackFinding, Findings, PauseFinding, PauseNow, Present, StepNow, UpFinding};
 pub use receive::{MOST_BYTES, Received, SummaryError, open_summary, read_bounded};
 pub use select::Selection;
+pub use step_times::{Kind, Left, StepTime, StepTimes};

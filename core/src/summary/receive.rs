@@ -6,7 +6,9 @@
 use std::io::Read;
 
 use serde::Deserialize;
+use sha2::{Digest as _, Sha256};
 
+use super::digest::SummaryId;
 use super::envelope;
 use super::form::{Form, Summary, VERSION};
 use super::identity::Pin;
@@ -27,6 +29,8 @@ pub struct Received {
     pub from: Pin,
     /// Whether it came sealed.
     pub sealed: bool,
+    /// What it is known by, to notice when the same one comes again.
+    pub id: SummaryId,
 }
 
 impl std::fmt::Debug for Received {
@@ -108,7 +112,9 @@ fn open_signed(bytes: &[u8], sealed: bool) -> Result<Received, SummaryError> {
     let (inner, key) = envelope::open(bytes)?;
     let summary = parse(inner)?;
     let from = Pin { diary: summary.diary, key };
-    Ok(Received { summary, from, sealed })
+    let id =
+        SummaryId(Sha256::new().chain_update(key.to_bytes()).chain_update(inner).finalize().into());
+    Ok(Received { summary, from, sealed, id })
 }
 
 /// The inner part, after its signature held.

@@ -4,7 +4,7 @@ use crate::diary::entry::{Content, Entry, EntryId, Why};
 use crate::diary::resolve::Counted;
 use crate::moment::Stamp;
 use crate::programme::plan::Step;
-use crate::programme::values::{Revision, StepId};
+use crate::programme::values::{ProgrammeId, Revision, StepId};
 use crate::progression::{Fold, FoldError};
 
 /// A time on one step under one revision of the programme.
@@ -12,7 +12,11 @@ use crate::progression::{Fold, FoldError};
 pub struct Stretch {
     /// The step as that revision has it.
     pub step: Step,
-    /// The revision.
+    /// Where on the ladder of that revision it stands, the lowest 0.
+    pub place: usize,
+    /// The programme.
+    pub programme: ProgrammeId,
+    /// Its revision.
     pub revision: Revision,
     /// When it began.
     pub began: Stamp,
@@ -58,13 +62,22 @@ fn take(
 ) -> Result<(), FoldError> {
     fold.write(&Entry { id, written: at, happened: at, uptime: None, what })?;
     let (Some(step), Some(plan)) = (fold.step(), fold.programme()) else { return Ok(()) };
-    let same =
-        found.last().is_some_and(|last| last.step.id == step.id && last.revision == plan.revision);
+    let same = found.last().is_some_and(|last| {
+        let of_plan = last.programme == plan.id && last.revision == plan.revision;
+        of_plan && last.step.id == step.id
+    });
     if !same {
         if let Some(last) = found.last_mut() {
             last.ended = Some(at);
         }
-        found.push(Stretch { step: step.clone(), revision: plan.revision, began: at, ended: None });
+        found.push(Stretch {
+            step: step.clone(),
+            place: plan.steps.iter().position(|one| one.id == step.id).unwrap_or(0),
+            programme: plan.id.clone(),
+            revision: plan.revision,
+            began: at,
+            ended: None,
+        });
     }
     Ok(())
 }

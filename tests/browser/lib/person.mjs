@@ -72,6 +72,13 @@ export function person(page, { keys = false } = {}) {
       await act.tick(control);
       assert.ok(await control.isChecked(), `${name}=${value} was not ticked`);
     },
+    /** Chooses one of a list that is folded until it is opened. */
+    async select(name, value) {
+      const control = page.locator(`main select[name="${name}"]`).first();
+      assert.ok(await control.evaluate((own) => own.labels.length > 0), `${name} has no label`);
+      await act.select(control, value);
+      assert.equal(await control.inputValue(), value, `${name}=${value} was not chosen`);
+    },
     /** Types into a field that has a label. */
     async type(name, text) {
       const control = page.locator(`main [name="${name}"]:not([type=hidden])`).first();
@@ -97,6 +104,7 @@ function byPointer() {
     press: (control) => control.click(),
     choose: (control) => control.check(),
     tick: (control) => control.check(),
+    select: (control, value) => control.selectOption(value),
     type: (control, text) => control.fill(text),
   };
 }
@@ -141,6 +149,13 @@ function byKeys(page) {
     async tick(control) {
       await focused(control);
       if (!(await control.isChecked())) await page.keyboard.press("Space");
+    },
+    async select(control, value) {
+      await focused(control);
+      // Home, then down to it: the keys that every browser's list has.
+      const steps = await control.evaluate((own, value) => [...own.options].findIndex((one) => one.value === value), value);
+      await page.keyboard.press("Home");
+      for (let step = 0; step < steps; step++) await page.keyboard.press("ArrowDown");
     },
     async type(control, text) {
       await focused(control);

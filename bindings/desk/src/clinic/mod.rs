@@ -4,6 +4,7 @@
 //! and copied, [`programmes`] how drafts and finished programmes are. Everything a person wrote lies sealed; file names tell nothing. Leaves to the core what is
 //! signed and sealed, and to [`crate::pages::desk`] what is shown.
 
+pub(crate) mod cabinet;
 pub(crate) mod folder;
 pub(crate) mod keys;
 pub(crate) mod programmes;
@@ -23,4 +24,6 @@ pub(crate) struct Clinic {
     pub(crate) keys: ClinicKeys,
     /// Random bytes.
     pub(crate) random: Arc<dyn Random>,
+    /// The summaries that came back.
+    pub(crate) cabinet: cabinet::Shelf,
 }

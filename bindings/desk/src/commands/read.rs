@@ -2,7 +2,7 @@
 
 use std::fs::File;
 
-use frond_core::screens::ReadingScreen;
+use frond_core::screens::{InsightScreen, ReadingScreen};
 use frond_core::sealing::{Identity, OpenWith, is_age};
 use frond_core::summary::{SummaryError, open_summary, read_bounded};
 use frond_core::words::Words;
@@ -24,7 +24,13 @@ pub(crate) fn read(args: &ReadArgs) -> Result<(), Failure> {
     if let Some(pin) = &args.pin {
         received = received.pinned(pin).map_err(refused)?;
     }
-    let screen = ReadingScreen::new(&received, &Words::for_language(LANGUAGE), args.notes)
+    let words = Words::for_language(LANGUAGE);
+    if args.insight {
+        let screen = InsightScreen::of(&received.summary, &words)
+            .map_err(|_| refused(SummaryError::Form))?;
+        return print::show(args.json, &screen, print::insight);
+    }
+    let screen = ReadingScreen::new(&received, &words, args.notes)
         .map_err(|_| refused(SummaryError::Form))?;
     print::show(args.json, &screen, print::reading)
 }

@@ -1,6 +1,10 @@
 //! How a request reaches what a server is about. Decides that one request at a time is let at it, off the
 //! thread that listens, and what a fault leaves: one sentence, and a surface that was told of it. Leaves to
 //! the surface what a request finds, and to each page what it does.
+#![allow(
+    clippy::result_large_err,
+    reason = "the page that stands in another's place is an answer too; boxing it would only hide that"
+)]
 
 use std::sync::{Arc, Mutex};
 
@@ -139,6 +143,19 @@ pub(crate) fn takes_file<S: Surface>(
     post(move |State(app): State<App<S>>, request: Request| async move {
         match upload::read(request, most).await {
             Ok(upload) => app.visit(move |visit| act(visit, upload)).await,
+            Err(unread) => app.unread(unread),
+        }
+    })
+}
+
+/// A form with files about one thing, named in the address.
+pub(crate) fn takes_one_file<S: Surface>(
+    act: for<'a> fn(&mut S::Visit<'a>, &str, Upload) -> Shown,
+    most: usize,
+) -> MethodRouter<App<S>> {
+    post(move |State(app): State<App<S>>, Path(one): Path<String>, request: Request| async move {
+        match upload::read(request, most).await {
+            Ok(upload) => app.visit(move |visit| act(visit, &one, upload)).await,
             Err(unread) => app.unread(unread),
         }
     })

@@ -13,6 +13,9 @@ const RULES: &str = include_str!("../../templates/page.css");
 pub(crate) const ICON: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 16 16\">\
     <rect width=\"16\" height=\"16\" rx=\"4\" fill=\"#2c5f50\"/></svg>";
 
+/// How far long work is, asked again and again.
+pub(crate) const PROGRESS: &str = include_str!("../../templates/progress.js");
+
 /// The clock and the breath to follow.
 pub(crate) const PRACTICE: &str = include_str!("../../templates/practice.js");
 

@@ -148,6 +148,18 @@ pub(crate) enum Part {
     /// A clock that a small script draws; without it, it says how it stood.
     #[template(path = "parts/clock.html")]
     Clock(Clock),
+    /// A table.
+    #[template(path = "parts/table.html")]
+    Table(Table),
+    /// A drawing with what its marks mean, and the same as a table, folded.
+    #[template(path = "parts/chart.html")]
+    Chart(Figure),
+    /// How far long work is; a small script asks again by itself.
+    #[template(path = "parts/progress.html")]
+    Progress { label: String, done: usize, total: usize, says: String, again: String },
+    /// People, each with what must not be missed.
+    #[template(path = "parts/people.html")]
+    People { people: Vec<Person> },
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },
@@ -166,6 +178,46 @@ pub(crate) enum Part {
     /// Links to fields, such as what still has to be put right elsewhere.
     #[template(path = "parts/links.html")]
     Links { links: Vec<(String, String)> },
+}
+
+/// A table. Its first column names its rows.
+#[derive(Template)]
+#[template(path = "parts/table_body.html")]
+pub(crate) struct Table {
+    /// What it is.
+    pub(crate) caption: String,
+    /// Its columns.
+    pub(crate) columns: Vec<String>,
+    /// Its rows.
+    pub(crate) rows: Vec<Vec<String>>,
+}
+
+/// A drawing.
+pub(crate) struct Figure {
+    /// Its title.
+    pub(crate) title: String,
+    /// The drawing, as markup of ours; absent where it could not be drawn.
+    pub(crate) drawing: Option<String>,
+    /// What has to be known of it.
+    pub(crate) notes: Vec<String>,
+    /// Each mark, drawn, and what it means.
+    pub(crate) key: Vec<(String, String)>,
+    /// What the table is called.
+    pub(crate) table_title: String,
+    /// The same as a table.
+    pub(crate) table: Table,
+}
+
+/// Somebody in a list.
+pub(crate) struct Person {
+    /// Where the summary is read.
+    pub(crate) to: String,
+    /// The nickname.
+    pub(crate) name: String,
+    /// What must not be missed.
+    pub(crate) marks: Vec<String>,
+    /// What else is known.
+    pub(crate) facts: Vec<String>,
 }
 
 /// A day of a month.
@@ -266,6 +318,8 @@ pub(crate) enum Kind {
         offers: Vec<String>,
         short: bool,
     },
+    /// Files, many at once; or all files of a folder, where a browser can choose one.
+    Files { folder: bool },
     /// Several lines.
     Passage { value: String },
     /// Questions that are folded until wanted.

@@ -2,6 +2,7 @@
 //! added, in place of what can be pressed.
 
 mod forms;
+mod insight;
 mod keeping;
 mod lists;
 mod more;
@@ -20,6 +21,7 @@ use frond_core::screens::{PlanScreen, Screen};
 use serde::Serialize;
 
 pub(crate) use forms::by_group;
+pub(crate) use insight::insight;
 pub(crate) use keeping::{erase, restore, summary};
 pub(crate) use page::Page;
 pub(crate) use press::command_of;

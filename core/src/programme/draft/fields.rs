@@ -20,7 +20,7 @@ const LONGEST: usize = 20_000;
 impl Tree {
     /// What stands in a field: nothing where there is no such field.
     #[must_use]
-    pub fn text(&self, name: &str) -> &str {
+    pub fn typed(&self, name: &str) -> &str {
         self.at(name).and_then(Value::as_str).unwrap_or_default()
     }
 

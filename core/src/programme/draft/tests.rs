@@ -252,7 +252,7 @@ fn sizes_are_typed_as_people_write_them() {
         draft.put([("steps.0.parts.0.size_mm", typed)]);
         assert_eq!(size(&draft), Ok(tenths), "{typed}");
         // As typed it stays.
-        assert_eq!(draft.tree().text("steps.0.parts.0.size_mm"), typed);
+        assert_eq!(draft.tree().typed("steps.0.parts.0.size_mm"), typed);
     }
     for typed in
         ["0", "0.9", "100.1", "22.55", "22.", ".5", "-3", "+3", "2 2", "22mm", "1e2", "\u{0662}"]

@@ -17,31 +17,34 @@ use crate::words::Words;
 
 /// A session that counts.
 #[derive(Clone)]
-pub(super) struct Sat<'a> {
-    pub(super) row: Counted<'a>,
-    pub(super) session: &'a Session,
+pub(in crate::screens) struct Sat<'a> {
+    pub(in crate::screens) row: Counted<'a>,
+    pub(in crate::screens) session: &'a Session,
     /// Index of the stretch it happened in, where it is of that step's practice.
-    pub(super) stretch: Option<usize>,
+    pub(in crate::screens) stretch: Option<usize>,
     /// Whether practice, main size and position are that step's (F2).
-    pub(super) on_step: bool,
+    pub(in crate::screens) on_step: bool,
 }
 
 /// The summary, looked through once.
-pub(super) struct Gathered<'a> {
-    pub(super) words: &'a Words,
-    pub(super) summary: &'a Summary,
+pub(in crate::screens) struct Gathered<'a> {
+    pub(in crate::screens) words: &'a Words,
+    pub(in crate::screens) summary: &'a Summary,
     /// Entries that count, in order of place, left-out ones too.
-    pub(super) counted: Vec<Counted<'a>>,
-    pub(super) stretches: Vec<Stretch>,
+    pub(in crate::screens) counted: Vec<Counted<'a>>,
+    pub(in crate::screens) stretches: Vec<Stretch>,
     /// Sessions that count, in order of happening.
-    pub(super) sat: Vec<Sat<'a>>,
-    pub(super) settled: HashMap<EntryId, Settled>,
+    pub(in crate::screens) sat: Vec<Sat<'a>>,
+    pub(in crate::screens) settled: HashMap<EntryId, Settled>,
     /// The folded entries, for words that need the programme.
-    pub(super) state: State,
+    pub(in crate::screens) state: State,
 }
 
 impl<'a> Gathered<'a> {
-    pub(super) fn of(summary: &'a Summary, words: &'a Words) -> Result<Self, FoldError> {
+    pub(in crate::screens) fn of(
+        summary: &'a Summary,
+        words: &'a Words,
+    ) -> Result<Self, FoldError> {
         let counted = resolve(&summary.entries);
         let stretches = stretches(&counted, summary.begins())?;
         let mut sat: Vec<Sat<'a>> = Vec::new();
@@ -61,28 +64,28 @@ impl<'a> Gathered<'a> {
     }
 
     /// The programme in force.
-    pub(super) fn programme(&self) -> Option<&Programme> {
+    pub(in crate::screens) fn programme(&self) -> Option<&Programme> {
         self.state.rule().programme()
     }
 
     /// The day the summary was made, or the last day it shows.
-    pub(super) fn last_day(&self) -> NaiveDate {
+    pub(in crate::screens) fn last_day(&self) -> NaiveDate {
         let made = self.summary.made.day();
         self.summary.narrowed.to.map_or(made, |to| to.min(made))
     }
 
     /// The entries that count, in order of place.
-    pub(super) fn standing(&self) -> impl DoubleEndedIterator<Item = &Counted<'a>> {
+    pub(in crate::screens) fn standing(&self) -> impl DoubleEndedIterator<Item = &Counted<'a>> {
         self.counted.iter().filter(|row| !row.struck)
     }
 
     /// Sessions of a practice that is not the ladder's.
-    pub(super) fn of_practice(&self, practice: &Practice) -> Vec<&Sat<'a>> {
+    pub(in crate::screens) fn of_practice(&self, practice: &Practice) -> Vec<&Sat<'a>> {
         self.sat.iter().filter(|sat| sat.session.practice == *practice).collect()
     }
 
     /// A part, where there is something to say.
-    pub(super) fn part(
+    pub(in crate::screens) fn part(
         &self,
         part: Part,
         heading: String,

@@ -5,20 +5,25 @@
 //! [`crate::insight`], what the rule said from the summary itself. Everything in it is self-reported, and
 //! it says so.
 
-mod gather;
+mod charts;
+pub(super) mod gather;
 mod person;
 mod record;
 mod rule;
-mod say;
+pub(super) mod say;
 mod sessions;
 mod signs;
-mod steps;
+pub(super) mod steps;
 
 use serde::Serialize;
 
 use crate::progression::FoldError;
 use crate::summary::Received;
 use crate::words::Words;
+pub use charts::{
+    Bar, Chart, ChartTable, ChartsScreen, Choice, DotMark, Dots, Drawn, KeyLine, KeyMark,
+    RatedColumn, Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
+};
 use gather::Gathered;
 
 /// A summary as read.

@@ -12,7 +12,7 @@ use crate::programme::values::{Position, RatingKind};
 use crate::words::{Value, Words};
 
 /// "Tue 3 Mar", with the year where it is not the summary's own.
-pub(super) fn day(gathered: &Gathered<'_>, day: NaiveDate) -> String {
+pub(in crate::screens) fn day(gathered: &Gathered<'_>, day: NaiveDate) -> String {
     let values = [
         ("weekday", plain::whole(day.weekday().number_from_monday())),
         ("day", plain::whole(day.day())),
@@ -27,23 +27,23 @@ pub(super) fn day(gathered: &Gathered<'_>, day: NaiveDate) -> String {
 }
 
 /// The day of a stamp.
-pub(super) fn on(gathered: &Gathered<'_>, stamp: &Stamp) -> Value {
+pub(in crate::screens) fn on(gathered: &Gathered<'_>, stamp: &Stamp) -> Value {
     day(gathered, stamp.day()).into()
 }
 
 /// A count.
-pub(super) fn count(number: usize) -> Value {
+pub(in crate::screens) fn count(number: usize) -> Value {
     plain::whole(i64::try_from(number).unwrap_or(i64::MAX))
 }
 
 /// A median or mean, without a decimal place where it has none.
-pub(super) fn number(number: f64) -> Value {
+pub(in crate::screens) fn number(number: f64) -> Value {
     let places = u8::from((number * 10.0).round() % 10.0 != 0.0);
     Value::decimal(number, places)
 }
 
 /// "on back".
-pub(super) fn position(words: &Words, position: Position) -> String {
+pub(in crate::screens) fn position(words: &Words, position: Position) -> String {
     match position {
         Position::OnBack => words.text("reading-on-back", &[]),
         Position::SideLying => words.text("reading-side-lying", &[]),
@@ -54,7 +54,7 @@ pub(super) fn position(words: &Words, position: Position) -> String {
 }
 
 /// "Size 2 (15 mm)".
-pub(super) fn step(words: &Words, step: &Step) -> String {
+pub(in crate::screens) fn step(words: &Words, step: &Step) -> String {
     let name = step.name.as_str().into();
     match step.main_size() {
         Some(size) => {
@@ -66,7 +66,7 @@ pub(super) fn step(words: &Words, step: &Step) -> String {
 }
 
 /// "15 mm, on back", as used.
-pub(super) fn used(words: &Words, session: &Session) -> String {
+pub(in crate::screens) fn used(words: &Words, session: &Session) -> String {
     let what = match session.main_size() {
         Some(size) => plain::size(words, size),
         None => plain::practice(words, &session.practice, None),
@@ -76,7 +76,7 @@ pub(super) fn used(words: &Words, session: &Session) -> String {
 }
 
 /// "3 to 5 times a week".
-pub(super) fn schedule(words: &Words, schedule: &Schedule) -> String {
+pub(in crate::screens) fn schedule(words: &Words, schedule: &Schedule) -> String {
     let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
     if least == most {
         words.text("reading-weekly", &[("times", plain::whole(least))])
@@ -87,7 +87,7 @@ pub(super) fn schedule(words: &Words, schedule: &Schedule) -> String {
 }
 
 /// How a session ended.
-pub(super) fn ended(words: &Words, ended: Ended) -> String {
+pub(in crate::screens) fn ended(words: &Words, ended: Ended) -> String {
     match ended {
         Ended::Finished => words.text("entries-finished", &[]),
         Ended::Stopped(why) => {
@@ -110,7 +110,7 @@ fn reason(words: &Words, reason: Reason) -> String {
 }
 
 /// "highest discomfort 4", or that it was not rated.
-pub(super) fn peak(words: &Words, session: &Session) -> String {
+pub(in crate::screens) fn peak(words: &Words, session: &Session) -> String {
     let name = plain::rating_name(words, RatingKind::Peak).into();
     match session.ratings.given(RatingKind::Peak) {
         Some(rating) => {
@@ -121,7 +121,7 @@ pub(super) fn peak(words: &Words, session: &Session) -> String {
 }
 
 /// "median 2, quartiles 1 and 3, range 0 to 5; none unrated".
-pub(super) fn spread(words: &Words, kind: RatingKind, spread: &Spread) -> String {
+pub(in crate::screens) fn spread(words: &Words, kind: RatingKind, spread: &Spread) -> String {
     let values = [
         ("rating", plain::rating_name(words, kind).into()),
         ("median", number(spread.median)),
@@ -145,13 +145,13 @@ pub(super) fn spread(words: &Words, kind: RatingKind, spread: &Spread) -> String
 }
 
 /// The ratings in order, a dash for each session without one.
-pub(super) fn values(ratings: &[Option<u8>]) -> String {
+pub(in crate::screens) fn values(ratings: &[Option<u8>]) -> String {
     let said = ratings.iter().map(|one| one.map_or("–".to_owned(), |rating| rating.to_string()));
     said.collect::<Vec<_>>().join(" ")
 }
 
 /// Which published threshold of change is reached.
-pub(super) fn reaches(words: &Words, reaches: Meaningful) -> String {
+pub(in crate::screens) fn reaches(words: &Words, reaches: Meaningful) -> String {
     match reaches {
         Meaningful::Neither => words.text("reading-change-neither", &[]),
         Meaningful::Points => words.text("reading-change-points", &[]),

@@ -9,9 +9,10 @@ use crate::insight::{Change, LEAST_RATED, Practised, Spread};
 use crate::programme::plan::Schedule;
 use crate::programme::values::RatingKind;
 use crate::summary::stretch::Stretch;
+use crate::words::Words;
 
 /// The present step. Always there.
-pub(super) fn present(gathered: &Gathered<'_>) -> ReadingPart {
+pub(in crate::screens) fn present(gathered: &Gathered<'_>) -> ReadingPart {
     let words = gathered.words;
     let present = &gathered.summary.present;
     let programme = gathered.programme();
@@ -54,7 +55,7 @@ pub(super) fn present(gathered: &Gathered<'_>) -> ReadingPart {
 }
 
 /// Step by step, the present one first.
-pub(super) fn by_step(gathered: &Gathered<'_>) -> Option<ReadingPart> {
+pub(in crate::screens) fn by_step(gathered: &Gathered<'_>) -> Option<ReadingPart> {
     let mut points: Vec<Point> = gathered
         .stretches
         .iter()
@@ -72,7 +73,10 @@ pub(super) fn by_step(gathered: &Gathered<'_>) -> Option<ReadingPart> {
 }
 
 /// The days of a stretch that are shown.
-fn span(gathered: &Gathered<'_>, stretch: &Stretch) -> Option<(NaiveDate, NaiveDate)> {
+pub(in crate::screens) fn span(
+    gathered: &Gathered<'_>,
+    stretch: &Stretch,
+) -> Option<(NaiveDate, NaiveDate)> {
     let narrowed = &gathered.summary.narrowed;
     let first = narrowed.from.map_or(stretch.began.day(), |from| from.max(stretch.began.day()));
     let last = match &stretch.ended {
@@ -99,7 +103,9 @@ fn stretch_point(gathered: &Gathered<'_>, index: usize, stretch: &Stretch) -> Po
             ("revision", stretch.revision.get().into()),
         ],
     );
-    let mut inner = vec![practised(gathered, &of, (first, last), &stretch.step.schedule)];
+    let schedule = &stretch.step.schedule;
+    let found = counted(gathered, &of, (first, last), schedule);
+    let mut inner = vec![practised(words, &found, schedule)];
     if of.len() > on.len() {
         inner.push(words.text("reading-elsewhere", &[("count", say::count(of.len() - on.len()))]));
     }
@@ -132,15 +138,18 @@ fn stretch_point(gathered: &Gathered<'_>, index: usize, stretch: &Stretch) -> Po
 }
 
 fn change(gathered: &Gathered<'_>, ratings: &[Option<u8>]) -> Option<String> {
-    let words = gathered.words;
     let given: Vec<u8> = ratings.iter().copied().flatten().collect();
-    let change = Change::of(&given)?;
+    Some(changed(gathered.words, &Change::of(&given)?))
+}
+
+/// "first three to last three: 5 to 2, a meaningful change by 2 points and by 30 %".
+pub(in crate::screens) fn changed(words: &Words, change: &Change) -> String {
     let values = [
         ("first", say::number(change.first)),
         ("last", say::number(change.last)),
         ("reaches", say::reaches(words, change.reaches).into()),
     ];
-    Some(words.text("reading-change", &values))
+    words.text("reading-change", &values)
 }
 
 fn settling(gathered: &Gathered<'_>, on: &[&Sat<'_>]) -> Option<String> {
@@ -158,19 +167,27 @@ fn settling(gathered: &Gathered<'_>, on: &[&Sat<'_>]) -> Option<String> {
     (yes + not_yet + unsaid > 0).then(|| gathered.words.text("reading-settled", &values))
 }
 
-fn practised(
+/// Practised beside planned, in numbers.
+pub(in crate::screens) fn counted(
     gathered: &Gathered<'_>,
     sat: &[&Sat<'_>],
     span: (NaiveDate, NaiveDate),
     schedule: &Schedule,
-) -> String {
-    let words = gathered.words;
+) -> Practised {
     // A day on which two steps meet is planned for the later one; its sessions stay where they were done.
     let day = |sat: &&Sat<'_>| sat.row.happened.day().clamp(span.0, span.1);
     let days: Vec<NaiveDate> = sat.iter().map(day).collect();
     let off: Vec<(NaiveDate, NaiveDate)> =
         gathered.state.rule().time_off().map(|off| (off.from, off.to)).collect();
-    let found = Practised::of(&days, span, &off, schedule);
+    Practised::of(&days, span, &off, schedule)
+}
+
+/// The same in words.
+pub(in crate::screens) fn practised(
+    words: &Words,
+    found: &Practised,
+    schedule: &Schedule,
+) -> String {
     words.text(
         "reading-practised",
         &[
@@ -185,7 +202,7 @@ fn practised(
 }
 
 /// Other practices, each in one line, over all the days shown.
-pub(super) fn practices(gathered: &Gathered<'_>) -> Option<ReadingPart> {
+pub(in crate::screens) fn practices(gathered: &Gathered<'_>) -> Option<ReadingPart> {
     let words = gathered.words;
     let plans = gathered.programme().map(|plan| plan.practices.as_slice()).unwrap_or_default();
     let points: Vec<Point> = plans

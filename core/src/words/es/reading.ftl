@@ -1,7 +1,7 @@
 # The clinician's first reading of a summary. Short: it is read in ten minutes before a visit.
 
 reading-title = Resumen, tal como se entregó
-reading-time-alone = A SOLAS, POR FAVOR: la persona que hizo esto quiere un rato a solas contigo. No lo menciones delante de otras personas.
+reading-time-alone = A SOLAS, POR FAVOR: la persona que hizo esto quiere un rato a solas con usted. No lo mencione delante de otras personas.
 
 reading-narrowed = ESTO NO ES EL DIARIO ENTERO. La persona eligió qué entregar:
 reading-narrowed-span = solo lo que pasó del { $from } al { $to }
@@ -75,7 +75,7 @@ reading-question = { $text } ({ $day })
 reading-present = Paso actual
 reading-no-step = Ningún paso en uso.
 reading-step-since = { $step }, desde el { $day }
-reading-step-not-confirmed = Sin confirmar que sea el que se usa: pregunta qué tamaño se usa de verdad.
+reading-step-not-confirmed = Sin confirmar que sea el que se usa: pregunte qué tamaño se usa de verdad.
 reading-programme = Plan de { $clinician }, revisión { $revision } del { $day }
 reading-review-passed = Tocaba revisar el plan el { $day } como tarde; hasta entonces no se dice ningún paso hacia arriba.
 
@@ -214,9 +214,9 @@ reading-no-rule = No hay ninguna regla para el paso actual.
 reading-whose = La regla de { $clinician }, revisión { $revision } del { $day }. Frond no tiene ninguna propia.
 reading-reason = { $criterion }: { $verdict }
 reading-replay-same = Repetida aquí a partir de las anotaciones, la regla dice lo mismo.
-reading-replay-differs = Repetida aquí a partir de las anotaciones, la regla dice otra cosa que en el teléfono. Compara las versiones de Frond antes de fiarte de una de las dos.
+reading-replay-differs = Repetida aquí a partir de las anotaciones, la regla dice otra cosa que en el teléfono. Compare las versiones de Frond antes de fiarse de una de las dos.
 reading-replay-narrowed = Se calculó en el teléfono con el diario entero, y no se puede repetir con lo que hay aquí.
 
 reading-self-reported = Todo lo de aquí lo cuenta la propia persona. Las valoraciones son números enteros que dependen del día anterior; las medianas y los rangos no dicen más que eso.
-reading-does-not-decide = Esta lectura no decide nada y no sustituye ningún examen. Quien entrega menos puede tener un motivo; pregunta, no supongas.
+reading-does-not-decide = Esta lectura no decide nada y no sustituye ningún examen. Quien entrega menos puede tener un motivo; pregunte, no suponga.
 reading-practice-decides = Lo que pasa después lo deciden la práctica con licencia y las normas locales.

@@ -115,3 +115,23 @@ fn every_language_finds_its_number_rules() {
         assert_eq!(words.text("t-number", &[("n", 12_345.into())]).len(), 6, "{}", language.tag);
     }
 }
+
+/// In Spanish the person is "tú"; what only the clinician reads says "usted".
+#[test]
+fn the_clinicians_spanish_says_usted() {
+    let familiar =
+        [" tú", " tu ", " tus ", " te ", " ti", "contigo", "tuyo", "pregunta,", "menciones"];
+    for (name, text) in es::LANGUAGE.files {
+        if !["reading.ftl", "replay.ftl", "insight.ftl"].contains(name) {
+            continue;
+        }
+        for (line, found) in
+            text.lines().flat_map(|line| familiar.iter().map(move |one| (line, one)))
+        {
+            let said = line.to_lowercase();
+            let word = |rest: &str| !rest.starts_with(char::is_alphabetic);
+            let hit = said.match_indices(*found).any(|(at, one)| word(&said[at + one.len()..]));
+            assert!(!hit, "{name}: {found:?} in {line:?}");
+        }
+    }
+}

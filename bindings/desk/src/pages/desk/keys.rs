@@ -51,26 +51,31 @@ fn copy_page(visit: &Visit<'_>, problems: Vec<Problem>) -> Shown {
     form.upload = true;
     form.look = Look::Equal;
     form.fields = copy_fields(visit);
-    let mut page = Page::new(&visit.frame, words.text("desk-copy-title", &[]))
-        .problems(problems)
+    // Once a copy is known to open, nothing more is to be done here.
+    let (save, home) = if copied {
+        (Look::Equal, words.text("desk-back-home", &[]))
+    } else {
+        (Look::Next, words.text("desk-later", &[]))
+    };
+    let mut page = Page::new(&visit.frame, words.text("desk-copy-title", &[])).problems(problems);
+    if copied {
+        let press = Press::go(home.clone(), "/").looking(Look::Next);
+        page = page.text([words.text("desk-copied", &[])]).presses(vec![press]);
+    }
+    page = page
         .text([words.text("desk-copy-how", &[])])
         .presses(vec![Press {
             label: words.text("desk-copy-save", &[]),
             how: How::Send { to: "/keys/copy/file".to_owned(), fields: vec![] },
-            look: Look::Next,
+            look: save,
         }])
         .part(Part::Heading { text: words.text("desk-copy-look-title", &[]) })
         .text([words.text("desk-copy-look-how", &[])])
         .form(form);
-    if copied {
-        page = page.text([words.text("desk-copied", &[])]);
+    if !copied {
+        page = page.presses(vec![Press::go(home, "/")]);
     }
-    Ok(page
-        .presses(vec![Press::go(
-            if copied { words.text("desk-back-home", &[]) } else { words.text("desk-later", &[]) },
-            "/",
-        )])
-        .answer())
+    Ok(page.answer())
 }
 
 pub(super) fn copy_file(visit: &mut Visit<'_>, _: &Fields) -> Shown {

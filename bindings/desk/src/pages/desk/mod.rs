@@ -8,6 +8,7 @@
     reason = "the page that stands in another's place is an answer too; boxing it would only hide that"
 )]
 
+mod cabinet;
 mod chrome;
 mod compose;
 mod first;
@@ -85,11 +86,13 @@ fn router(own: App<Desk>) -> Router {
         .route("/keys/copy/file", takes(keys::copy_file))
         .route("/keys/passphrase", shows(keys::passphrase).merge(takes(keys::changed)))
         .route("/keys/new", shows(keys::new).merge(takes(keys::renewed)))
+        .merge(cabinet::routes())
         .fallback(|State(app): State<App<Desk>>| app.visit(|visit| Err(visit.nothing_here())))
         .method_not_allowed_fallback(|State(app): State<App<Desk>>| {
             app.visit(|visit| Err(visit.nothing_here()))
         })
         .with_state(own)
+        .merge(cabinet::still_routes())
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
         .route("/compose.js", still("text/javascript; charset=utf-8", look::COMPOSE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))

@@ -101,6 +101,7 @@ impl Desk {
             folder: self.folder.clone(),
             keys,
             random: self.random.clone(),
+            cabinet: crate::clinic::cabinet::Shelf::default(),
         }));
     }
 

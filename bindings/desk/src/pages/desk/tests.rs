@@ -22,12 +22,12 @@ impl Server {
         Self(router(App::new(Desk::of(&args, words.clone()).unwrap(), words)))
     }
 
-    async fn ask(&self, request: HttpRequest<Body>) -> (StatusCode, String, Vec<u8>) {
+    pub(super) async fn ask(&self, request: HttpRequest<Body>) -> (StatusCode, String, Vec<u8>) {
         let response = self.0.clone().oneshot(request).await.unwrap();
         let status = response.status();
         let to = response.headers().get(header::LOCATION);
         let to = to.map(|to| to.to_str().unwrap().to_owned()).unwrap_or_default();
-        (status, to, to_bytes(response.into_body(), 1 << 20).await.unwrap().to_vec())
+        (status, to, to_bytes(response.into_body(), 1 << 24).await.unwrap().to_vec())
     }
 
     pub(super) async fn get(&self, path: &str) -> (StatusCode, String, String) {

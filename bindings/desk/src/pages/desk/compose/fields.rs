@@ -36,7 +36,7 @@ impl<'a> Asks<'a> {
         mode: &'static str,
         offers: Vec<String>,
     ) -> Field {
-        let value = self.tree.text(name).to_owned();
+        let value = self.tree.typed(name).to_owned();
         let short = !mode.is_empty() || input == "date";
         self.field(name, Kind::Line { input, value, mode, offers, short })
     }
@@ -63,7 +63,7 @@ impl<'a> Asks<'a> {
 
     /// A telephone number.
     pub(super) fn phone(&self, name: &str) -> Field {
-        let value = self.tree.text(name).to_owned();
+        let value = self.tree.typed(name).to_owned();
         let (mode, offers) = ("tel", Vec::new());
         self.field(name, Kind::Line { input: "text", value, mode, offers, short: false })
     }
@@ -75,12 +75,12 @@ impl<'a> Asks<'a> {
 
     /// Several lines.
     pub(super) fn passage(&self, name: &str) -> Field {
-        self.field(name, Kind::Passage { value: self.tree.text(name).to_owned() })
+        self.field(name, Kind::Passage { value: self.tree.typed(name).to_owned() })
     }
 
     /// One of several.
     pub(super) fn choice(&self, name: &str) -> Field {
-        let own = self.tree.text(name);
+        let own = self.tree.typed(name);
         let choices = self.draft.choices(name, self.words).unwrap_or_default();
         let mut choices: Vec<Choice> = choices
             .into_iter()

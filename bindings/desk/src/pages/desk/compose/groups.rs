@@ -232,7 +232,7 @@ fn rule(asks: &Asks<'_>, at: &str, own: &RuleDraft, title: String) -> Field {
 
 /// One condition: only the fields that its kind has.
 fn condition(asks: &Asks<'_>, at: &str, kinds: &[(&str, &str)]) -> Field {
-    let kind = asks.tree.text(&format!("{at}.criterion"));
+    let kind = asks.tree.typed(&format!("{at}.criterion"));
     let says = kinds.iter().find(|(own, _)| *own == kind).map(|(_, says)| *says);
     let title = asks.words.text(
         "compose-page-condition",
