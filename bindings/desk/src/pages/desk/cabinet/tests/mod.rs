@@ -374,6 +374,27 @@ fn a_locked_desk_shows_none_of_it() {
 }
 
 #[test]
+fn a_desk_locked_while_files_come_in_opens_again_with_what_came() {
+    run(async {
+        let desk = Desk::open(&[]).await;
+        let files: Vec<(&str, Vec<u8>)> =
+            (0..60).map(|number| ("r.json", invented(number).open_file())).collect();
+        let (status, _, _) = desk.multipart("/bring", "files", &files, &[]).await;
+        assert_eq!(status, StatusCode::SEE_OTHER);
+        for _ in 0..3 {
+            desk.server.post("/lock", "").await;
+            desk.server.post("/open", "passphrase=invented+words").await;
+            whole("/people", &desk.page("/people").await);
+        }
+        // Bringing them once more takes in what is missing and nothing twice.
+        let page = desk.bring(&files, &[]).await;
+        assert!(!page.contains("Not taken in"), "{page}");
+        let list = desk.page("/people").await;
+        assert!(list.contains("60 diaries") && list.contains("60 summaries"), "{list}");
+    });
+}
+
+#[test]
 fn every_page_is_there_in_every_language_and_mirrored() {
     run(async {
         for language in ["es", "ar-XB", "en-XA"] {
