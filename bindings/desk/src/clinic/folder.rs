@@ -4,6 +4,7 @@
 //! keys          the clinic's keys, an age file under the passphrase
 //! keys-copied   empty: a copy of the keys was made and looked at
 //! lock          held while a program has the folder
+//! diaries       the keys that diaries are known by, sealed
 //! drafts/ programmes/ summaries/ index/
 //! ```
 
