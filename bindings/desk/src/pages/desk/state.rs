@@ -101,6 +101,9 @@ impl Desk {
 
     /// Open from now on, with these keys.
     pub(super) fn unlock(&mut self, keys: ClinicKeys) {
+        if let Some(before) = self.open.take() {
+            before.cabinet.close();
+        }
         self.open = Some(Arc::new(Clinic {
             folder: self.folder.clone(),
             keys,
@@ -111,7 +114,9 @@ impl Desk {
 
     /// Locked from now on.
     pub(super) fn lock(&mut self) {
-        self.open = None;
+        if let Some(clinic) = self.open.take() {
+            clinic.cabinet.close();
+        }
         self.handing = None;
     }
 }
