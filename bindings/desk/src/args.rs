@@ -1,6 +1,7 @@
 //! What can be typed. A person who only keeps a diary needs `start`, `today`, `log`, `suggest` and
 //! `sign`; a clinician needs `check`, `suggest` and `replay`.
 
+mod hand_over;
 mod keep;
 mod log;
 mod show;
@@ -14,6 +15,7 @@ use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
 use frond_core::summary::Pin;
 
+pub(crate) use hand_over::{AgreeArgs, AlthoughArg, HandOverArgs};
 pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs, SummaryArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
 pub(crate) use show::{ShowScreenArgs, What};
@@ -61,6 +63,8 @@ pub(crate) enum Command {
     Gather(GatherArgs),
     /// Start a new diary
     Start(StartArgs),
+    /// Sign a programme and hand it over: a file, or a QR code
+    HandOver(HandOverArgs),
     /// Accept a programme, or a new revision of it
     Accept(AcceptArgs),
     /// What today asks
@@ -334,20 +338,23 @@ pub(crate) struct StartArgs {
     /// A programme to begin with
     #[arg(long, value_name = "FILE")]
     pub(crate) programme: Option<PathBuf>,
-    /// The programme was read and is mine
-    #[arg(long, requires = "programme")]
-    pub(crate) yes: bool,
+    #[command(flatten)]
+    pub(crate) agree: AgreeArgs,
 }
 
+/// As a file, or as the link of a QR code.
 #[derive(ClapArgs)]
 pub(crate) struct AcceptArgs {
     #[command(flatten)]
     pub(crate) diary: DiaryArgs,
-    /// The programme, a JSON file
-    pub(crate) file: PathBuf,
-    /// It was read and is mine
-    #[arg(long)]
-    pub(crate) yes: bool,
+    /// The programme, signed or plain, or a file with its link
+    #[arg(required_unless_present = "link")]
+    pub(crate) file: Option<PathBuf>,
+    /// Its link, which begins with FROND:
+    #[arg(long, value_name = "LINK", conflicts_with = "file")]
+    pub(crate) link: Option<String>,
+    #[command(flatten)]
+    pub(crate) agree: AgreeArgs,
 }
 
 #[derive(ClapArgs)]

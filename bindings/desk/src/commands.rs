@@ -5,6 +5,7 @@ mod cautions;
 mod check;
 mod entries;
 mod erase;
+mod hand_over;
 mod keys;
 mod letter;
 mod lines;
@@ -43,6 +44,7 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Letter(args) => letter::letter(&args),
         Command::Gather(args) => gather::gather(&args),
         Command::Start(args) => accept::start(&args),
+        Command::HandOver(args) => hand_over::hand_over(&args),
         Command::Accept(args) => accept::accept(&args),
         Command::Today(args) => look(&args, Request::Today),
         Command::Log(args) => log::log(args),

@@ -12,9 +12,10 @@ use crate::practice::breathing::{Conditions, CueKinds};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 use crate::reminders::{DoneSession, ReminderSettings};
 use crate::safety::HoldCondition;
+use crate::sealing::VerifyKey;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 5;
+const VERSION: u16 = 6;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -55,6 +56,8 @@ pub struct State {
     nothing_new: Option<(u64, Stamp)>,
     /// The programme and revision accepted last.
     accepted: Option<(String, u32)>,
+    /// The clinic's key that is pinned: the one that signed the programme accepted last among those signed.
+    pinned: Option<VerifyKey>,
     screened: Option<Screened>,
 }
 
@@ -129,6 +132,7 @@ impl State {
             recent: Vec::new(),
             nothing_new: None,
             accepted: None,
+            pinned: None,
             screened: None,
         }
     }
@@ -196,8 +200,12 @@ impl State {
             Content::HoldConditions { reported } => self.hold_answers = Some(reported.clone()),
             Content::Reminders(settings) => self.reminders = serde_json::to_string(settings).ok(),
             Content::PutOff { until } => self.put_off = Some(*until),
-            Content::ProgrammeAccepted { programme, revision, .. } => {
+            Content::ProgrammeAccepted { programme, revision, signed, .. } => {
                 self.accepted = Some((programme.as_str().to_owned(), revision.get()));
+                // A plan that nobody signed takes the place of no key.
+                if let Some(signed) = signed {
+                    self.pinned = Some(signed.key);
+                }
             }
             Content::ScreeningAnswered { asked, answer, .. }
                 if *answer != ScreeningAnswer::NotToday =>
@@ -297,6 +305,12 @@ impl State {
     #[must_use]
     pub fn screened(&self) -> Option<&Screened> {
         self.screened.as_ref()
+    }
+
+    /// The clinic's key that is pinned, where one signed a programme that was accepted.
+    #[must_use]
+    pub fn pinned(&self) -> Option<VerifyKey> {
+        self.pinned
     }
 
     /// The rule's facts.

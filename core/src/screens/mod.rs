@@ -17,6 +17,7 @@ mod entries;
 mod entry;
 mod erase;
 mod first_run;
+mod handed;
 mod health;
 mod insight;
 mod keeping;
@@ -65,6 +66,7 @@ pub use entries::{EntriesScreen, EntryLine};
 pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
+pub use handed::{Knowing, knowing, who_signed};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };

@@ -144,6 +144,9 @@ pub(crate) enum Part {
     /// A clock that a small script draws; without it, it says how it stood.
     #[template(path = "parts/clock.html")]
     Clock(Clock),
+    /// A code to scan: SVG with a title and a description, its texts escaped.
+    #[template(path = "parts/scan.html")]
+    Scan { svg: String },
     /// A table.
     #[template(path = "parts/table.html")]
     Table(Table),

@@ -114,7 +114,7 @@ impl Player {
 
     fn told(&mut self, does: &Does, at: Stamp) -> Result<Told, Failure> {
         Ok(match does {
-            Does::Accept(text) => Told::Programme { text: (*text).into() },
+            Does::Accept(text) => Told::unsigned(text),
             Does::EveryQuestionNo => Told::Screening {
                 asked: Asked::FullList,
                 answer: ScreeningAnswer::NothingNew,

@@ -167,8 +167,12 @@ impl Cabinet {
             unfit: Vec::new(),
         };
         let names: HashSet<FileName> = cabinet.store.names()?.into_iter().collect();
-        if cabinet.take_from_index(&names).is_err() {
-            cabinet.remake();
+        if cabinet.take_from_index(&names).is_err() && !cabinet.remake() {
+            // sled cannot be used here at all; what holds without it takes its place.
+            cabinet.kind = IndexKind::Plain;
+            if cabinet.take_from_index(&names).is_err() {
+                cabinet.remake();
+            }
         }
         // A key that came with a summary that is here was accepted, even where the pins were lost or the
         // program ended before they were kept.
@@ -213,18 +217,19 @@ impl Cabinet {
         self.shelf.insert(name, digest);
     }
 
-    /// The index is made anew: what is known goes into a new one, the old one aside.
-    fn remake(&mut self) {
+    /// The index is made anew: what is known goes into a new one, the old one aside. Says whether there is one.
+    fn remake(&mut self) -> bool {
         self.remade = true;
         self.index = None;
         let fresh = self.kind.move_aside(&self.rooms).and_then(|()| self.kind.open(&self.rooms));
-        let Ok(fresh) = fresh else { return };
+        let Ok(fresh) = fresh else { return false };
         self.index = Some(fresh);
         let known: Vec<FileName> = self.shelf.keys().copied().collect();
         for name in known {
             self.note(name);
         }
         self.settle_index();
+        true
     }
 
     /// Puts what is known of a file into the index.
@@ -349,6 +354,7 @@ impl Cabinet {
     }
 
     /// Whether the index had to be made anew at this opening.
+    #[cfg(test)]
     pub(crate) fn was_remade(&self) -> bool {
         self.remade
     }

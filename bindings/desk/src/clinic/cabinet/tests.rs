@@ -265,6 +265,22 @@ fn an_index_that_is_lost_cut_or_garbled_is_made_anew_from_the_files() {
     }
 }
 
+#[test]
+fn where_sled_cannot_be_used_at_all_the_plain_index_takes_its_place() {
+    let desk = Desk::new();
+    let mut cabinet = desk.open(IndexKind::Never);
+    for number in 0..3 {
+        desk.bring(&mut cabinet, &invented(number).open_file()).unwrap();
+    }
+    cabinet.settle().unwrap();
+    let before = listed(&cabinet);
+    drop(cabinet);
+    assert_eq!(listed(&desk.open(IndexKind::Plain)), before);
+    let again = Cabinet::open_with(&desk.folder, &desk.keys, &desk.random, IndexKind::Never);
+    let again = again.unwrap();
+    assert!(again.unread() == 0 && listed(&again) == before, "taken from the plain one");
+}
+
 /// Every file of a database.
 fn database(place: &Path) -> Vec<PathBuf> {
     if place.is_file() {

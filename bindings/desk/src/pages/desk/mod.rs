@@ -11,6 +11,7 @@
 mod cabinet;
 mod chrome;
 mod first;
+mod hand_over;
 mod home;
 mod keys;
 mod open;
@@ -35,6 +36,7 @@ use super::serve::Listening;
 use super::try_out::is_offered;
 use crate::args::DeskArgs;
 use crate::failure::{Failure, LANGUAGE};
+pub(crate) use hand_over::said;
 use state::Desk;
 use visit::Visit;
 
@@ -79,6 +81,15 @@ fn router(own: App<Desk>) -> Router {
         .route("/first/restore", shows(first::copy).merge(takes_file(first::restored, first::MOST)))
         .route("/open", shows(open::ask).merge(takes(open::opened)))
         .route("/lock", takes(open::lock))
+        .route(
+            "/hand-over",
+            shows(hand_over::choose).merge(takes_file(hand_over::chosen, hand_over::MOST)),
+        )
+        .route("/hand-over/sign", takes(hand_over::sign))
+        .route("/hand-over/ready", shows(hand_over::ready))
+        .route("/hand-over/sheet", shows(hand_over::sheet))
+        .route("/hand-over/file", takes(hand_over::save))
+        .route("/hand-over/done", takes(hand_over::put_away))
         .route("/keys", shows(keys::keys))
         .route("/keys/copy", shows(keys::copy).merge(takes_file(keys::looked_at, first::MOST)))
         .route("/keys/copy/file", takes(keys::copy_file))

@@ -9,6 +9,7 @@ use frond_core::ports::{OsRandom, Random};
 use frond_core::sealing::ClinicKeys;
 use frond_core::words::Words;
 
+use super::hand_over::Handing;
 use crate::args::DeskArgs;
 use crate::clinic::Clinic;
 use crate::clinic::folder::Folder;
@@ -26,6 +27,8 @@ pub(crate) struct Desk {
     clock: Clock,
     pub(super) words: Words,
     open: Option<Arc<Clinic>>,
+    /// A plan on its way; gone when the desk is locked.
+    pub(super) handing: Option<Handing>,
     /// When somebody last asked for a page.
     used: Option<i64>,
 }
@@ -57,6 +60,7 @@ impl Desk {
             clock: Clock::beginning(args.now)?,
             words,
             open: None,
+            handing: None,
             used: None,
         })
     }
@@ -105,6 +109,7 @@ impl Desk {
     /// Locked from now on.
     pub(super) fn lock(&mut self) {
         self.open = None;
+        self.handing = None;
     }
 }
 

@@ -100,6 +100,15 @@ fn part<'a>(
         let open = Press::go(visit.words.text("cabinet-notes-open", &[]), to);
         parts.push(Part::Presses { presses: vec![open] });
     }
+    let present = &received.summary.present;
+    if part.part == ReadingPartKind::Open
+        && (!present.open_signs.is_empty() || present.pause.is_some())
+    {
+        let says = part.points.iter().map(|point| point.text.clone()).collect();
+        return page
+            .part(Part::Heading { text: part.heading.clone() })
+            .part(Part::Notice { says, press: None });
+    }
     let folded = matches!(
         part.part,
         ReadingPartKind::Kept | ReadingPartKind::TimeOff | ReadingPartKind::Talks
