@@ -166,6 +166,9 @@ pub(crate) enum Part {
     /// People, each with what must not be missed.
     #[template(path = "parts/people.html")]
     People { people: Vec<Person> },
+    /// A letter, to be read before it is sent.
+    #[template(path = "parts/letter.html")]
+    Letter { letter: frond_core::screens::Letter },
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },

@@ -16,6 +16,7 @@ mod hand_over;
 mod home;
 mod keys;
 mod open;
+mod out;
 mod secret;
 mod state;
 #[cfg(test)]
@@ -98,6 +99,7 @@ fn router(own: App<Desk>) -> Router {
         .route("/keys/passphrase", shows(keys::passphrase).merge(takes(keys::changed)))
         .route("/keys/new", shows(keys::new).merge(takes(keys::renewed)))
         .merge(cabinet::routes())
+        .merge(out::routes())
         .fallback(|State(app): State<App<Desk>>| app.visit(|visit| Err(visit.nothing_here())))
         .method_not_allowed_fallback(|State(app): State<App<Desk>>| {
             app.visit(|visit| Err(visit.nothing_here()))
