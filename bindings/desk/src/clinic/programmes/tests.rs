@@ -11,6 +11,7 @@ fn clinic(path: &std::path::Path) -> Clinic {
         folder: Arc::new(Folder::take(path).unwrap()),
         keys: ClinicKeys::new(&OsRandom).unwrap(),
         random: Arc::new(OsRandom),
+        cabinet: crate::clinic::cabinet::Shelf::default(),
     }
 }
 
