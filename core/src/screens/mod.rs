@@ -17,11 +17,13 @@ mod entries;
 mod entry;
 mod erase;
 mod first_run;
+mod handed;
 mod health;
 mod insight;
 mod keeping;
 mod kept;
 mod ladder;
+mod letter;
 mod log_session;
 mod look_forward;
 mod more;
@@ -65,6 +67,7 @@ pub use entries::{EntriesScreen, EntryLine};
 pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
+pub use handed::{Knowing, knowing, who_signed};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };
@@ -76,6 +79,7 @@ pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
+pub use letter::{Agreed, Letter, LetterPart, Reader as LetterReader, Typed as LetterTyped};
 pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, PresentSession, RatingQuestion,
     SizeChoice,

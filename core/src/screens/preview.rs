@@ -19,6 +19,7 @@ use crate::diary::entry::{
     Session, SignNoted, UsedPart, Why,
 };
 use crate::diary::state::State;
+use crate::handover::Handed;
 use crate::message_id;
 use crate::moment::Stamp;
 use crate::programme::draft::text_of;
@@ -122,8 +123,13 @@ impl Preview {
         let mut life = Life::new(programme, ease, hers, words)?;
         let mut shown = Vec::new();
         if day == 0 {
-            let screen =
-                AcceptScreen::new(&life.scene(&life.assess(), life.at(0, 8)?), life.id, &text);
+            let handed = Handed::text(&text);
+            let assessment = life.assess();
+            let scene = life.scene(&assessment, life.at(0, 8)?);
+            let mut screen = AcceptScreen::new(&scene, life.id, handed);
+            // Who signs is not known while a plan is written; she will see the key's words.
+            screen.signed = None;
+            screen.knowing.clear();
             let when = words.text("compose-preview-accept", &[]);
             shown.push(Shown { when, screen: Screen::Accept(screen) });
         }
@@ -229,6 +235,8 @@ impl<'a> Life<'a> {
             programme: self.programme.id.clone(),
             revision: self.programme.revision,
             carried: text.clone(),
+            signed: None,
+            although: Vec::new(),
         })?;
         self.nothing_new()?;
         if let Some(step) = self.programme.start_at.clone() {

@@ -114,7 +114,13 @@ impl Keeping<'_> {
         let carried: Arc<str> = plan.to_string().into();
         let read: Programme = serde_json::from_value(plan).expect("a plan");
         let (programme, revision) = (read.id, read.revision);
-        self.write(Content::ProgrammeAccepted { programme, revision, carried });
+        self.write(Content::ProgrammeAccepted {
+            programme,
+            revision,
+            carried,
+            signed: None,
+            although: Vec::new(),
+        });
         if let Some(step) = self.fold.step().map(|step| step.id.clone()) {
             self.write(Content::StepConfirmed { step });
         }

@@ -63,13 +63,13 @@ fn signal(
         ),
         SignalKind::Talk => circle(area, (x, y), size, false),
         SignalKind::Pause => {
-            let third = (size / 3).max(1);
-            let stroke = |from: i32, to: i32| {
-                let points = [(from, y - size), (to, y - size), (to, y + size), (from, y + size)];
-                shape(area, &points, true, TEXT)
+            let stroke = |from: i32, to: i32| -> Done {
+                let points =
+                    vec![(from, y - size), (to, y - size), (to, y + size), (from, y + size)];
+                Ok(area.draw(&Polygon::new(points, TEXT.filled()))?)
             };
-            stroke(x - size, x - third)?;
-            stroke(x + third, x + size)
+            stroke(x - size, x - 2)?;
+            stroke(x + 2, x + size)
         }
     }
 }

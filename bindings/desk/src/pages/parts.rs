@@ -4,11 +4,14 @@
 //!
 //! Text becomes HTML in the templates alone, where it is escaped.
 
+mod figure;
+
 use askama::Template;
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
 
 use super::form::Problem;
+pub(crate) use figure::{Figure, Person, Table};
 
 /// What stands around every page.
 #[derive(Clone)]
@@ -148,6 +151,9 @@ pub(crate) enum Part {
     /// A clock that a small script draws; without it, it says how it stood.
     #[template(path = "parts/clock.html")]
     Clock(Clock),
+    /// A code to scan: SVG with a title and a description, its texts escaped.
+    #[template(path = "parts/scan.html")]
+    Scan { svg: String },
     /// A table.
     #[template(path = "parts/table.html")]
     Table(Table),
@@ -160,6 +166,9 @@ pub(crate) enum Part {
     /// People, each with what must not be missed.
     #[template(path = "parts/people.html")]
     People { people: Vec<Person> },
+    /// A letter, to be read before it is sent.
+    #[template(path = "parts/letter.html")]
+    Letter { letter: frond_core::screens::Letter },
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },
@@ -178,46 +187,6 @@ pub(crate) enum Part {
     /// Links to fields, such as what still has to be put right elsewhere.
     #[template(path = "parts/links.html")]
     Links { links: Vec<(String, String)> },
-}
-
-/// A table. Its first column names its rows.
-#[derive(Template)]
-#[template(path = "parts/table_body.html")]
-pub(crate) struct Table {
-    /// What it is.
-    pub(crate) caption: String,
-    /// Its columns.
-    pub(crate) columns: Vec<String>,
-    /// Its rows.
-    pub(crate) rows: Vec<Vec<String>>,
-}
-
-/// A drawing.
-pub(crate) struct Figure {
-    /// Its title.
-    pub(crate) title: String,
-    /// The drawing, as markup of ours; absent where it could not be drawn.
-    pub(crate) drawing: Option<String>,
-    /// What has to be known of it.
-    pub(crate) notes: Vec<String>,
-    /// Each mark, drawn, and what it means.
-    pub(crate) key: Vec<(String, String)>,
-    /// What the table is called.
-    pub(crate) table_title: String,
-    /// The same as a table.
-    pub(crate) table: Table,
-}
-
-/// Somebody in a list.
-pub(crate) struct Person {
-    /// Where the summary is read.
-    pub(crate) to: String,
-    /// The nickname.
-    pub(crate) name: String,
-    /// What must not be missed.
-    pub(crate) marks: Vec<String>,
-    /// What else is known.
-    pub(crate) facts: Vec<String>,
 }
 
 /// A day of a month.

@@ -32,6 +32,8 @@ pub struct WhatIfScreen {
     pub tried: String,
     /// What the columns of the entry are called: when, and what it tells.
     pub columns: [String; 2],
+    /// What the column is called that says whether they differ.
+    pub differs: String,
     /// At the end of the diary: what each says.
     pub now: Option<WhatIfLine>,
     /// How often they differ.
@@ -77,6 +79,7 @@ impl WhatIfScreen {
             own: words.text("cabinet-rule-own", &[]),
             tried: words.text("cabinet-rule-tried", &[]),
             columns: [words.text("cabinet-when", &[]), words.text("cabinet-told", &[])],
+            differs: words.text("cabinet-differs-column", &[]),
             now: None,
             counts: None,
             first_title: words.text("cabinet-first-differences", &[]),

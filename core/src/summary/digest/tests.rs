@@ -41,7 +41,13 @@ fn plan() -> Content {
     let text = include_str!("../../../../bindings/desk/src/scenario/programme-1.json");
     let read: Programme = serde_json::from_str(text).unwrap();
     let carried = Arc::from(text);
-    Content::ProgrammeAccepted { programme: read.id, revision: read.revision, carried }
+    Content::ProgrammeAccepted {
+        programme: read.id,
+        revision: read.revision,
+        carried,
+        signed: None,
+        although: Vec::new(),
+    }
 }
 
 fn received(entries: &[Entry], selection: &Selection) -> Received {

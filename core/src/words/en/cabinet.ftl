@@ -197,6 +197,7 @@ cabinet-when = When
 cabinet-told = Told
 cabinet-when-made = When the summary was made
 cabinet-differs = differs
+cabinet-differs-column = The same?
 cabinet-what-if-counts = { $count ->
         [0] They say the same after every entry ({ $entries }).
         [one] They differ after 1 entry of { $entries }.

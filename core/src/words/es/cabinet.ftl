@@ -197,6 +197,7 @@ cabinet-when = Cuándo
 cabinet-told = Contado
 cabinet-when-made = Cuando se hizo el resumen
 cabinet-differs = difiere
+cabinet-differs-column = ¿Lo mismo?
 cabinet-what-if-counts = { $count ->
         [0] Dicen lo mismo después de cada entrada ({ $entries }).
         [one] Difieren después de 1 entrada de { $entries }.

@@ -30,7 +30,7 @@ use frond_core::ports::Random;
 use frond_core::sealing::{BoxKey, ClinicKeys, OpenWith, Recipient};
 use frond_core::summary::{DiaryId, Digest, Received, SummaryId};
 
-use super::folder::{Folder, FolderError};
+use super::folder::{Folder, FolderError, Held};
 pub(crate) use arrival::{Arrived, Refused, Taken, arrive};
 pub(crate) use given_name::given_name;
 use index::{Index, IndexKind, Lost};
@@ -62,6 +62,8 @@ pub(crate) struct Cabinet {
     known: HashMap<SummaryId, FileName>,
     unread: Vec<FileName>,
     unfit: Vec<(FileName, Unfit)>,
+    /// Two cabinets at once would take the index from under each other. Last, so that it is given back last.
+    _held: Held,
 }
 
 /// Why a file of the cabinet is not in the list.
@@ -146,10 +148,12 @@ impl Cabinet {
         random: &Arc<dyn Random>,
         kind: IndexKind,
     ) -> Result<Self, FolderError> {
+        let held = folder.hold("index").ok_or(FolderError::Failed)?;
         let marks = keys.box_key("pins");
         let pins = Pins::read(folder, &marks)?;
         let mut cabinet = Self {
             folder: folder.clone(),
+            _held: held,
             random: random.clone(),
             store: Store::new(folder.room("summaries")?),
             rooms: folder.room("index")?,
@@ -167,8 +171,12 @@ impl Cabinet {
             unfit: Vec::new(),
         };
         let names: HashSet<FileName> = cabinet.store.names()?.into_iter().collect();
-        if cabinet.take_from_index(&names).is_err() {
-            cabinet.remake();
+        if cabinet.take_from_index(&names).is_err() && !cabinet.remake() {
+            // sled cannot be used here at all; what holds without it takes its place.
+            cabinet.kind = IndexKind::Plain;
+            if cabinet.take_from_index(&names).is_err() {
+                cabinet.remake();
+            }
         }
         // A key that came with a summary that is here was accepted, even where the pins were lost or the
         // program ended before they were kept.
@@ -213,18 +221,19 @@ impl Cabinet {
         self.shelf.insert(name, digest);
     }
 
-    /// The index is made anew: what is known goes into a new one, the old one aside.
-    fn remake(&mut self) {
+    /// The index is made anew: what is known goes into a new one, the old one aside. Says whether there is one.
+    fn remake(&mut self) -> bool {
         self.remade = true;
         self.index = None;
         let fresh = self.kind.move_aside(&self.rooms).and_then(|()| self.kind.open(&self.rooms));
-        let Ok(fresh) = fresh else { return };
+        let Ok(fresh) = fresh else { return false };
         self.index = Some(fresh);
         let known: Vec<FileName> = self.shelf.keys().copied().collect();
         for name in known {
             self.note(name);
         }
         self.settle_index();
+        true
     }
 
     /// Puts what is known of a file into the index.
@@ -349,6 +358,7 @@ impl Cabinet {
     }
 
     /// Whether the index had to be made anew at this opening.
+    #[cfg(test)]
     pub(crate) fn was_remade(&self) -> bool {
         self.remade
     }

@@ -31,12 +31,12 @@ fn shown(visit: &Visit<'_>, number: usize) -> Shown {
     page = amiss(visit, &opened, page);
     let bring = Press::go(visit.words.text("cabinet-bring", &[]), "/bring");
     if screen.empty.is_empty() {
+        page = page.presses(vec![bring.looking(Look::Equal)]);
         page = page.part(Part::Form(form(&screen))).quiet(screen.says.clone());
         page = page.part(Part::People { people: screen.people.iter().map(person).collect() });
         let around = [&screen.before, &screen.after].into_iter().flatten();
         let around = around.map(|(to, label)| Press::go(label, format!("/people/page/{to}")));
         page = page.presses(around.collect()).presses(vec![
-            bring.looking(Look::Equal),
             Press::go(visit.words.text("cabinet-what-if-all", &[]), "/rules"),
             Press::go(visit.words.text("cabinet-insight-all", &[]), "/insight"),
         ]);

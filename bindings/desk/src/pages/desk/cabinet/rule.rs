@@ -148,7 +148,6 @@ fn page(
         page = page.part(Part::Table(table(screen, now.what.clone(), std::slice::from_ref(now))));
     }
     if !screen.first.is_empty() {
-        page = page.part(Part::Heading { text: screen.first_title.clone() });
         page = page.part(Part::Table(table(screen, screen.first_title.clone(), &screen.first)));
     }
     if !screen.all.is_empty() {
@@ -205,7 +204,7 @@ fn table(screen: &WhatIfScreen, caption: String, lines: &[WhatIfLine]) -> Table 
     };
     Table {
         caption,
-        columns: vec![when, what, screen.own.clone(), screen.tried.clone(), String::new()],
+        columns: vec![when, what, screen.own.clone(), screen.tried.clone(), screen.differs.clone()],
         rows: lines.iter().map(row).collect(),
     }
 }

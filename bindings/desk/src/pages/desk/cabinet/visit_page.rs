@@ -78,6 +78,8 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
         .presses(vec![
             Press::go(words.text("cabinet-what-if", &[]), format!("/people/{diary}/rule"))
                 .looking(Look::Equal),
+            Press::go(words.text("out-title", &[]), format!("/people/{diary}/out"))
+                .looking(Look::Equal),
             Press::go(words.text("cabinet-visit-back", &[]), "/people"),
             Press::go(words.text("cabinet-remove", &[]), format!("/people/{diary}/remove")),
         ])
@@ -97,6 +99,15 @@ fn part<'a>(
         let to = format!("/people/{}/notes", received.from.diary);
         let open = Press::go(visit.words.text("cabinet-notes-open", &[]), to);
         parts.push(Part::Presses { presses: vec![open] });
+    }
+    let present = &received.summary.present;
+    if part.part == ReadingPartKind::Open
+        && (!present.open_signs.is_empty() || present.pause.is_some())
+    {
+        let says = part.points.iter().map(|point| point.text.clone()).collect();
+        return page
+            .part(Part::Heading { text: part.heading.clone() })
+            .part(Part::Notice { says, press: None });
     }
     let folded = matches!(
         part.part,
