@@ -34,6 +34,7 @@ fn summary(identity: &DiaryIdentity, entries: usize) -> Summary {
 fn args(folder: &Path, out: &Path, key: Option<&Path>) -> GatherArgs {
     GatherArgs {
         folder: folder.to_path_buf(),
+        desk: false,
         open: OpenArgs { passphrase_file: None, identity_file: key.map(Path::to_path_buf) },
         out: out.to_path_buf(),
         fhir: true,
@@ -91,6 +92,36 @@ fn the_newest_that_opens_counts_and_every_refusal_is_said() {
     fs::create_dir(&nothing).unwrap();
     let empty = gather(&args(&nothing, &room.path().join("none"), None));
     assert!(matches!(empty, Err(Failure::Input(_))));
+}
+
+#[test]
+fn a_desks_cabinet_is_gathered_with_its_own_passphrase() {
+    let room = tempfile::tempdir().unwrap();
+    let desk = room.path().join("desk");
+    let passphrase = || frond_core::ports::Passphrase::new("invented words".to_owned()).unwrap();
+    let folder = crate::clinic::folder::Folder::take(&desk).unwrap();
+    let keys =
+        crate::clinic::keys::make(&folder, &frond_core::ports::OsRandom, passphrase()).unwrap();
+    let one = identity(1, 1);
+    let to = SealTo::Recipients(vec![keys.recipient().unwrap()]);
+    let sealed = summary(&one, 40).sealed_form(&one, &to, TimeAlone::NotAsked).unwrap();
+    fs::create_dir_all(desk.join("summaries")).unwrap();
+    fs::write(desk.join("summaries/one.age"), sealed).unwrap();
+    let secret = room.path().join("passphrase");
+    fs::write(&secret, "invented words\n").unwrap();
+    let asked = |out: &str, secret: &Path| GatherArgs {
+        desk: true,
+        open: OpenArgs { passphrase_file: Some(secret.to_path_buf()), identity_file: None },
+        ..args(&desk, &room.path().join(out), None)
+    };
+    // A desk that is open holds its folder.
+    assert!(matches!(gather(&asked("held", &secret)), Err(Failure::Else(_))));
+    drop(folder);
+    gather(&asked("out", &secret)).unwrap();
+    assert_eq!(lines(&room.path().join("out"), "diaries").len(), 1);
+    let wrong = room.path().join("wrong");
+    fs::write(&wrong, "other words\n").unwrap();
+    assert!(matches!(gather(&asked("none", &wrong)), Err(Failure::Input(_))));
 }
 
 #[test]
