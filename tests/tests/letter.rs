@@ -86,10 +86,8 @@ fn no_note_question_nickname_name_or_wish_can_stand_in_it() {
 fn what_is_open_is_told_whatever_days_were_chosen() {
     let plan = rule_diary::programme(1, rule_diary::ladder(), serde_json::json!({}));
     let diary = made::told(&plan, &["One", "Two"]);
-    let selection = frond_core::summary::Selection {
-        from: Some(at(28, 0).day()),
-        ..Default::default()
-    };
+    let selection =
+        frond_core::summary::Selection { from: Some(at(28, 0).day()), ..Default::default() };
     let facts = Facts::of(&made::summary(&diary, 40, &selection)).unwrap();
     let open: Vec<_> = facts
         .signs

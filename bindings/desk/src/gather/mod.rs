@@ -43,8 +43,19 @@ pub(crate) struct Gathered {
     pub(crate) refused: Vec<(String, String)>,
 }
 
-/// Gathers.
+/// Gathers, and says what came of it.
 pub(crate) fn gather(args: &GatherArgs) -> Result<(), Failure> {
+    let gathered = gathered(args)?;
+    say(&gathered, args);
+    if gathered.diaries == 0 {
+        return Err(Failure::input(
+            "Nothing was gathered: no summary in this folder could be opened.",
+        ));
+    }
+    Ok(())
+}
+
+fn gathered(args: &GatherArgs) -> Result<Gathered, Failure> {
     let Opened { folder, opens, _held } = opened(args)?;
     let mut gathered = Gathered::default();
     let found = find::all(&folder, opens.as_ref(), &mut gathered.refused)?;
@@ -74,13 +85,7 @@ pub(crate) fn gather(args: &GatherArgs) -> Result<(), Failure> {
         }
     }
     lines.end()?;
-    say(&gathered, args);
-    if gathered.diaries == 0 {
-        return Err(Failure::input(
-            "Nothing was gathered: no summary in this folder could be opened.",
-        ));
-    }
-    Ok(())
+    Ok(gathered)
 }
 
 /// Where the summaries lie, and what opens them.
