@@ -30,7 +30,7 @@ use frond_core::ports::Random;
 use frond_core::sealing::{BoxKey, ClinicKeys, OpenWith, Recipient};
 use frond_core::summary::{DiaryId, Digest, Received, SummaryId};
 
-use super::folder::{Folder, FolderError};
+use super::folder::{Folder, FolderError, Held};
 pub(crate) use arrival::{Arrived, Refused, Taken, arrive};
 pub(crate) use given_name::given_name;
 use index::{Index, IndexKind, Lost};
@@ -62,6 +62,8 @@ pub(crate) struct Cabinet {
     known: HashMap<SummaryId, FileName>,
     unread: Vec<FileName>,
     unfit: Vec<(FileName, Unfit)>,
+    /// Two cabinets at once would take the index from under each other. Last, so that it is given back last.
+    _held: Held,
 }
 
 /// Why a file of the cabinet is not in the list.
@@ -146,10 +148,12 @@ impl Cabinet {
         random: &Arc<dyn Random>,
         kind: IndexKind,
     ) -> Result<Self, FolderError> {
+        let held = folder.hold("index").ok_or(FolderError::Failed)?;
         let marks = keys.box_key("pins");
         let pins = Pins::read(folder, &marks)?;
         let mut cabinet = Self {
             folder: folder.clone(),
+            _held: held,
             random: random.clone(),
             store: Store::new(folder.room("summaries")?),
             rooms: folder.room("index")?,

@@ -14,6 +14,7 @@ use crate::args::DeskArgs;
 use crate::clinic::Clinic;
 use crate::clinic::folder::Folder;
 use crate::clinic::keys::{self, KeysError};
+use crate::clinic::programmes;
 use crate::failure::Failure;
 use crate::pages::clock::Clock;
 
@@ -54,8 +55,10 @@ impl Desk {
             Some(path) => path.clone(),
             None => usual_folder()?,
         };
+        let folder = Folder::take(&path)?;
+        programmes::sweep(&folder);
         Ok(Self {
-            folder: Arc::new(Folder::take(&path)?),
+            folder: Arc::new(folder),
             random: Arc::new(OsRandom),
             clock: Clock::beginning(args.now)?,
             words,
@@ -98,6 +101,9 @@ impl Desk {
 
     /// Open from now on, with these keys.
     pub(super) fn unlock(&mut self, keys: ClinicKeys) {
+        if let Some(before) = self.open.take() {
+            before.cabinet.close();
+        }
         self.open = Some(Arc::new(Clinic {
             folder: self.folder.clone(),
             keys,
@@ -108,7 +114,9 @@ impl Desk {
 
     /// Locked from now on.
     pub(super) fn lock(&mut self) {
-        self.open = None;
+        if let Some(clinic) = self.open.take() {
+            clinic.cabinet.close();
+        }
         self.handing = None;
     }
 }
