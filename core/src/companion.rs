@@ -248,7 +248,7 @@ impl Companion {
             Request::LogAsPlanned => self.as_planned(moment)?,
             Request::Screening { so_far, sent } => self.screening(&so_far, sent, &now)?,
             Request::HoldQuestions => self.hold_questions(&now)?,
-            Request::Accept { text } => self.accept(&text, &now)?,
+            Request::Accept(handed) => self.accept(handed, &now)?,
             Request::StepCheck => self.step_check(&now),
             Request::Reminders => self.reminders(moment)?,
             Request::CalendarFile => {

@@ -16,6 +16,7 @@
 
 pub mod companion;
 pub mod diary;
+pub mod handover;
 pub mod insight;
 pub mod moment;
 pub mod ports;

@@ -101,6 +101,7 @@ impl Desk {
     }
 }
 
+#[allow(clippy::disallowed_methods, reason = "elapsed time is what is measured")]
 fn timed<T>(act: impl FnOnce() -> T) -> (Duration, T) {
     let began = Instant::now();
     let done = act();
@@ -137,7 +138,11 @@ fn main() {
         diaries.push(invented.identity().id.to_string());
         std::fs::write(files.join(format!("record-{number:05}.json")), file).unwrap();
     }
-    println!("{many} summaries, {} MB open, {:.0} kB each", bytes / 1_000_000, bytes as f64 / many as f64 / 1000.0);
+    println!(
+        "{many} summaries, {} MB open, {:.0} kB each",
+        bytes / 1_000_000,
+        bytes as f64 / many as f64 / 1000.0
+    );
 
     let desk = Desk::start(&program, &folder);
     desk.post("/first", &format!("new={PASSPHRASE}&again={PASSPHRASE}"));
@@ -147,7 +152,12 @@ fn main() {
         desk.until_done("/bring/now")
     });
     assert!(!page.contains("Not taken in"), "{page}");
-    println!("bringing them in, each sealed and synced: {:.1} s, {:.2} ms each; peak {} MB", brought.as_secs_f64(), brought.as_secs_f64() * 1000.0 / many as f64, desk.stop());
+    println!(
+        "bringing them in, each sealed and synced: {:.1} s, {:.2} ms each; peak {} MB",
+        brought.as_secs_f64(),
+        brought.as_secs_f64() * 1000.0 / many as f64,
+        desk.stop()
+    );
 
     let (mut by_python, mut first, mut later) = (Vec::new(), Vec::new(), Vec::new());
     for _ in 0..rounds {
@@ -173,7 +183,11 @@ fn main() {
         times[times.len() / 2].as_secs_f64()
     };
     let (python, first, later) = (median(&mut by_python), median(&mut first), median(&mut later));
-    println!("python json: {python:.2} s; first opening {first:.2} s ({:.2} of it); later opening {later:.3} s ({:.4} of it)", first / python, later / python);
+    println!(
+        "python json: {python:.2} s; first opening {first:.2} s ({:.2} of it); later opening {later:.3} s ({:.4} of it)",
+        first / python,
+        later / python
+    );
 
     let desk = Desk::start(&program, &folder);
     desk.post("/open", &format!("passphrase={PASSPHRASE}"));
@@ -189,7 +203,13 @@ fn main() {
     pages.sort();
     lists.sort();
     let ms = |time: Duration| time.as_secs_f64() * 1000.0;
-    println!("visit page: median {:.1} ms, p99 {:.1} ms; list: median {:.1} ms, p99 {:.1} ms", ms(pages[250]), ms(pages[495]), ms(lists[25]), ms(lists[49]));
+    println!(
+        "visit page: median {:.1} ms, p99 {:.1} ms; list: median {:.1} ms, p99 {:.1} ms",
+        ms(pages[250]),
+        ms(pages[495]),
+        ms(lists[25]),
+        ms(lists[49])
+    );
     let rule = include_str!("../../bindings/desk/src/scenario/another-rule.json");
     let coded: String = rule.bytes().map(|byte| format!("%{byte:02X}")).collect();
     let (tried, _) = timed(|| {

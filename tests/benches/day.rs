@@ -33,7 +33,7 @@ fn lived(folder: &Path, entries: u32) -> Moment {
     let mut moment = Moment::at(start);
     // A plan long enough in force for ten years of invented days.
     let plan = PLAN.replace("2026-12-31", "2046-12-31");
-    tell(&mut companion, &moment, Told::Programme { text: plan.as_str().into() });
+    tell(&mut companion, &moment, Told::unsigned(plan.as_str()));
     tell(&mut companion, &moment, Told::ConfirmStep);
     for number in 2..entries {
         let millis = start.millis() + i64::from(number) * 8 * 60 * 60 * 1000;

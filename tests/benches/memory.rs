@@ -33,7 +33,7 @@ fn live(folder: &Path) {
     let plan = PLAN.replace("2026-12-31", "2046-12-31");
     for number in 0..ENTRIES {
         let told = match number {
-            0 => Told::Programme { text: plan.as_str().into() },
+            0 => Told::unsigned(plan.as_str()),
             1 => Told::ConfirmStep,
             _ => Told::Session(session(140, 8, Some(u8::try_from(number % 5).unwrap()))),
         };

@@ -70,6 +70,8 @@ test("a plan to accept, in cards, and what comes after", async (t) => {
   await page.goto(server.address);
   const looks = looking({ prefix: "plan-" });
   await looks.look(page, "accept");
+  // Nobody signed it: that has to be said knowingly, and is chosen by nobody else.
+  await she.tick("although", "unsigned");
   await she.press('form[action="/plan/accept"]:has([name=answer][value=yes]) button');
   await looks.look(page, "kept");
   await crawl(page, ["/today"], (page, path, answer) => looks.look(page, nameOf(path), answer));

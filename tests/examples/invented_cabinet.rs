@@ -15,7 +15,10 @@ fn main() -> Result<(), Box<dyn Error>> {
     let seed: u64 = args.next().ok_or(usage)?.parse()?;
     fs::create_dir_all(&out)?;
     for number in 0..many {
-        fs::write(out.join(format!("record-{number:05}.json")), Invented::new(number, seed).open_file())?;
+        fs::write(
+            out.join(format!("record-{number:05}.json")),
+            Invented::new(number, seed).open_file(),
+        )?;
     }
     Ok(())
 }

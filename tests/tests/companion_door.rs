@@ -3,7 +3,9 @@
 use std::path::Path;
 
 use frond_core::companion::{Companion, Duty, Refusal, Request, Told, Trouble, Write};
-use frond_core::diary::entry::{Chosen, Content, FeelsReady, Reason, Settled, SignKey, Why};
+use frond_core::diary::entry::{
+    Although, Chosen, Content, FeelsReady, Reason, Settled, SignKey, Why,
+};
 use frond_core::moment::Uptime;
 use frond_core::programme::values::{Line, StepId};
 use frond_core::safety::Sign;
@@ -319,15 +321,15 @@ fn without_a_plan_one_can_breathe_and_log_and_signs_still_stop() {
 fn a_plan_that_is_broken_older_or_in_use_changes_nothing() {
     let mut home = Home::with_plan(START);
     let before = kinds(&home);
-    let trouble = home.refused(None, Told::Programme { text: "{}".into() });
+    let trouble = home.refused(None, Told::unsigned("{}"));
     assert!(matches!(trouble, Trouble::PutRight(Refusal::Plan(_))));
     let plan = frond_tests::home::PLAN;
-    let trouble = home.refused(None, Told::Programme { text: plan.into() });
+    let trouble = home.refused(None, Told::unsigned(plan));
     assert_eq!(trouble, Trouble::PutRight(Refusal::RevisionInUse));
     let newer = plan.replace("\"revision\": 1", "\"revision\": 3");
-    home.tell(Told::Programme { text: newer.into() });
-    let trouble = home.refused(None, Told::Programme { text: plan.into() });
-    assert_eq!(trouble, Trouble::PutRight(Refusal::OlderRevision));
+    home.tell(Told::unsigned(&newer));
+    let trouble = home.refused(None, Told::unsigned(plan));
+    assert_eq!(trouble, Trouble::PutRight(Refusal::Although(Although::OlderRevision)));
     assert_eq!(kinds(&home).len(), before.len() + 1);
 }
 

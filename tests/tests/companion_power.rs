@@ -14,7 +14,7 @@ const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
 fn live(home: &mut Home) -> Vec<EntryId> {
     let mut acknowledged = Vec::new();
     let told = |day: usize| match day {
-        0 => Told::Programme { text: PLAN.into() },
+        0 => Told::unsigned(PLAN),
         1 => Told::ConfirmStep,
         day => Told::Session(session(140, 8, Some(u8::try_from(day % 4).unwrap()))),
     };

@@ -32,7 +32,7 @@ fn plan_with(lines: Value) -> String {
 
 fn home_with(lines: Value) -> Home {
     let mut home = Home::new(START);
-    home.tell(Told::Programme { text: plan_with(lines).into() });
+    home.tell(Told::unsigned(&plan_with(lines)));
     home.tell(Told::ConfirmStep);
     home
 }
@@ -81,7 +81,7 @@ fn the_first_run_offers_a_copy_and_says_what_happens_without() {
 fn a_month() {
     let mut home = Home::new(START);
     insta::assert_json_snapshot!("calendar_empty", home.still(Request::Calendar { month: None }));
-    home.tell(Told::Programme { text: PLAN.into() });
+    home.tell(Told::unsigned(PLAN));
     home.tell(Told::ConfirmStep);
     home.tell(Told::Session(session(140, 8, Some(2))));
     home.tell(Told::Session(session(140, 8, Some(2))));

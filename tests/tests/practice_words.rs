@@ -3,6 +3,7 @@
 
 use frond_core::companion::{ReminderChange, Request, Told, Write};
 use frond_core::diary::entry::{Answer, Asked, Ratings, ScreeningAnswer};
+use frond_core::handover::Handed;
 use frond_core::practice::breathing::PresetId;
 use frond_core::practice::timed::Event;
 use frond_core::programme::values::{Line, Minutes, Practice, Rating};
@@ -41,15 +42,15 @@ fn before_any_plan() {
     hold_still("no_plan_breathing", &mut home, Request::Breathing);
     hold_still("no_plan_reminders", &mut home, Request::Reminders);
     hold_still("no_plan_step_check", &mut home, Request::StepCheck);
-    hold_still("accept", &mut home, Request::Accept { text: PLAN.into() });
+    hold_still("accept", &mut home, Request::Accept(Handed::text(PLAN)));
     let broken = PLAN.replacen("\"review_by\"", "\"review_bye\"", 1);
-    hold_still("accept_refused", &mut home, Request::Accept { text: broken.into() });
+    hold_still("accept_refused", &mut home, Request::Accept(Handed::text(&broken)));
 }
 
 #[test]
 fn questions_about_health() {
     let mut home = Home::new(START);
-    home.tell(Told::Programme { text: PLAN.into() });
+    home.tell(Told::unsigned(PLAN));
     hold_still("step_check", &mut home, Request::StepCheck);
     home.tell(Told::ConfirmStep);
     let none = Request::Screening { so_far: FullList::default(), sent: false };

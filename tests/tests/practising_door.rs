@@ -5,6 +5,7 @@ use frond_core::companion::{
     Companion, Duty, Refusal, ReminderChange, Request, SessionTold, Told, Trouble, Write,
 };
 use frond_core::diary::entry::{Answer, Asked, Content, Ended, Ratings, ScreeningAnswer};
+use frond_core::handover::Handed;
 use frond_core::moment::{Moment, Uptime};
 use frond_core::practice::breathing::PresetId;
 use frond_core::practice::timed::{Choice, Event, State};
@@ -334,7 +335,7 @@ fn h14_a_hold_of_the_plan_needs_all_questions_answered_without_a_condition() {
         millis
     };
     let mut home = Home::new(START);
-    home.tell(Told::Programme { text: plan.into() });
+    home.tell(Told::unsigned(&plan));
     let Screen::Breathing(screen) = home.ask(Request::Breathing) else { panic!() };
     assert!(screen.holds.is_some());
     assert_eq!(breath(&mut home), 8_000);
@@ -454,7 +455,7 @@ fn a_restart_of_the_device_in_the_middle_adds_nothing() {
 #[test]
 fn nothing_of_a_plan_is_kept_before_it_is_accepted() {
     let mut home = Home::new(START);
-    let Screen::Accept(screen) = home.ask(Request::Accept { text: PLAN.into() }) else { panic!() };
+    let Screen::Accept(screen) = home.ask(Request::Accept(Handed::text(PLAN))) else { panic!() };
     assert!(screen.yours.is_some_and(|yours| yours.contains("Wren")));
     assert!(home.companion.entries().unwrap().is_empty());
     assert!(home.companion.state().rule().programme().is_none());

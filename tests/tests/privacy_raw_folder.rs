@@ -142,7 +142,7 @@ fn sealed_bytes_look_random() {
 #[test]
 fn troubles_tell_nothing_that_was_written() {
     let mut home = lived_in();
-    let told = Told::Programme { text: r#"{"for":"Wren","pelvic":"pain"}"#.into() };
+    let told = Told::unsigned(r#"{"for":"Wren","pelvic":"pain"}"#);
     let trouble = home.refused(None, told);
     let shown = format!("{trouble:?} {trouble} {}", trouble.say(home.companion.words()));
     for word in ["Wren", "pain"] {

@@ -3,6 +3,7 @@
 
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{FeelsReady, Reason, Settings};
+use frond_core::handover::Handed;
 use frond_core::practice::breathing::CueKinds;
 use frond_core::practice::timed::Event;
 use frond_core::programme::values::{Line, Passage};
@@ -32,7 +33,7 @@ fn shown(language: &Language) -> Vec<Leaf> {
     assert_eq!(home.companion.words().language().tag, language.tag);
     let mut said = Vec::new();
     look("no plan", &mut home, &mut said);
-    home.tell(Told::Programme { text: PLAN.into() });
+    home.tell(Told::unsigned(PLAN));
     look("plan not confirmed", &mut home, &mut said);
     home.tell(Told::ConfirmStep);
     look("first day", &mut home, &mut said);
@@ -80,7 +81,7 @@ fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
         ("as planned", Request::LogAsPlanned),
         ("screening", Request::Screening { so_far: FullList::default(), sent: true }),
         ("hold questions", Request::HoldQuestions),
-        ("accept", Request::Accept { text: PLAN.into() }),
+        ("accept", Request::Accept(Handed::text(PLAN))),
         ("step check", Request::StepCheck),
         ("reminders", Request::Reminders),
         ("more", Request::More),

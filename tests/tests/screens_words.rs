@@ -34,7 +34,7 @@ fn without_a_plan() {
 #[test]
 fn on_a_first_day() {
     let mut home = Home::new(START);
-    home.tell(Told::Programme { text: frond_tests::home::PLAN.into() });
+    home.tell(Told::unsigned(frond_tests::home::PLAN));
     hold_still("first_today_unconfirmed", &mut home, Request::Today);
     home.tell(Told::ConfirmStep);
     hold_still("first_today", &mut home, Request::Today);

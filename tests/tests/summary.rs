@@ -434,11 +434,12 @@ fn no_file_name_tells_of_health() {
             "session",
             "discomfort",
             "patient",
+            "fhir",
         ] {
             assert!(!name.contains(word), "{name}");
         }
-        // A date, one word and an ending: nothing more fits into it.
-        assert!(name.len() <= "record-2026-01-01.json".len());
+        // A date, one word and its ending: nothing more fits into it.
+        assert!(name.len() <= "record-2026-01-01.list.json".len());
     }
 }
 

@@ -1,6 +1,7 @@
 //! What can be typed. A person who only keeps a diary needs `start`, `today`, `log`, `suggest` and
 //! `sign`; a clinician needs `check`, `suggest` and `replay`.
 
+mod hand_over;
 mod keep;
 mod log;
 mod show;
@@ -14,6 +15,7 @@ use frond_core::programme::values::{Line, Passage, StepId};
 use frond_core::safety::Sign;
 use frond_core::summary::Pin;
 
+pub(crate) use hand_over::{AgreeArgs, AlthoughArg, HandOverArgs};
 pub(crate) use keep::{CopyArgs, EraseArgs, PassphraseArgs, PhraseArgs, RestoreArgs, SummaryArgs};
 pub(crate) use log::{LogArgs, seconds as minutes, size};
 pub(crate) use show::{ShowScreenArgs, What};
@@ -55,8 +57,14 @@ pub(crate) enum Command {
     Summary(SummaryArgs),
     /// Read a summary that somebody handed over
     Read(ReadArgs),
+    /// A letter for the clinician who referred somebody, or the person's own copy of it, from a summary
+    Letter(LetterArgs),
+    /// Many summaries as lines for a database: one file for sessions, steps, weeks, signs and diaries
+    Gather(GatherArgs),
     /// Start a new diary
     Start(StartArgs),
+    /// Sign a programme and hand it over: a file, or a QR code
+    HandOver(HandOverArgs),
     /// Accept a programme, or a new revision of it
     Accept(AcceptArgs),
     /// What today asks
@@ -240,24 +248,87 @@ pub(crate) struct ReplayArgs {
 pub(crate) struct ReadArgs {
     /// The summary, sealed or open
     pub(crate) file: PathBuf,
-    /// It is sealed to a passphrase: read that from the first line of this file
-    #[arg(long, value_name = "FILE", conflicts_with = "identity_file")]
-    pub(crate) passphrase_file: Option<PathBuf>,
-    /// It is sealed to a key: the age identity file
-    #[arg(long, value_name = "FILE")]
-    pub(crate) identity_file: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) open: OpenArgs,
     /// The mark of the diary it should come from, as an earlier reading shows it
     #[arg(long, value_name = "MARK")]
     pub(crate) pin: Option<Pin>,
     /// Unfold the notes
     #[arg(long)]
     pub(crate) notes: bool,
+    /// Also write it as a FHIR R4 bundle, for the programs of clinics, to this new file. The wish for time
+    /// alone is never in it
+    #[arg(long, value_name = "FILE")]
+    pub(crate) fhir: Option<PathBuf>,
     /// A closer look at the numbers instead: counts, medians, limits, direction, and what each can bear
     #[arg(long, conflicts_with = "notes")]
     pub(crate) insight: bool,
     /// Print JSON, for a program to read
     #[arg(long)]
     pub(crate) json: bool,
+}
+
+/// What opens a sealed summary.
+#[derive(ClapArgs)]
+pub(crate) struct OpenArgs {
+    /// It is sealed to a passphrase: read that from the first line of this file
+    #[arg(long, value_name = "FILE", conflicts_with = "identity_file")]
+    pub(crate) passphrase_file: Option<PathBuf>,
+    /// It is sealed to a key: the age identity file
+    #[arg(long, value_name = "FILE")]
+    pub(crate) identity_file: Option<PathBuf>,
+}
+
+/// Who it is about, to whom it goes and what is asked stands in a file that you write: JSON with `person`, `to`,
+/// `from`, `date`, `request` and, where wanted, `known_by`, `reached_at`, `view` and `next`. No note, question or
+/// wish of the person is ever in a letter.
+#[derive(ClapArgs)]
+pub(crate) struct LetterArgs {
+    /// The summary, sealed or open
+    pub(crate) file: PathBuf,
+    #[command(flatten)]
+    pub(crate) open: OpenArgs,
+    /// What you write for this letter, a JSON file
+    #[arg(long, value_name = "FILE")]
+    pub(crate) typed: PathBuf,
+    /// The person agreed to this letter; without it none is made
+    #[arg(long)]
+    pub(crate) person_agreed: bool,
+    /// The person's own copy, in plain words
+    #[arg(long)]
+    pub(crate) copy: bool,
+    /// The language of the letter, such as en
+    #[arg(long, value_name = "TAG")]
+    pub(crate) language: Option<String>,
+    /// A new file to write it to, a PDF
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: PathBuf,
+    /// Print the letter as JSON too, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+/// The newest summary of each diary counts. Nobody is named in what is written: a diary is known by its own
+/// random id. What each column means stands in columns.json beside the lines, and the questions of a clinic in
+/// clinic.sql, for DuckDB and Apache Spark.
+#[derive(ClapArgs)]
+pub(crate) struct GatherArgs {
+    /// The folder of summaries, sealed or open
+    pub(crate) folder: PathBuf,
+    #[command(flatten)]
+    pub(crate) open: OpenArgs,
+    /// A new or empty folder for what it writes
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+    /// FHIR R4 resources too, one a line
+    #[arg(long)]
+    pub(crate) fhir: bool,
+    /// With the words that people wrote: notes, questions, names of goals and activities
+    #[arg(long)]
+    pub(crate) with_texts: bool,
+    /// With the nickname that each plan was made out to
+    #[arg(long)]
+    pub(crate) with_nicknames: bool,
 }
 
 #[derive(ClapArgs)]
@@ -267,20 +338,23 @@ pub(crate) struct StartArgs {
     /// A programme to begin with
     #[arg(long, value_name = "FILE")]
     pub(crate) programme: Option<PathBuf>,
-    /// The programme was read and is mine
-    #[arg(long, requires = "programme")]
-    pub(crate) yes: bool,
+    #[command(flatten)]
+    pub(crate) agree: AgreeArgs,
 }
 
+/// As a file, or as the link of a QR code.
 #[derive(ClapArgs)]
 pub(crate) struct AcceptArgs {
     #[command(flatten)]
     pub(crate) diary: DiaryArgs,
-    /// The programme, a JSON file
-    pub(crate) file: PathBuf,
-    /// It was read and is mine
-    #[arg(long)]
-    pub(crate) yes: bool,
+    /// The programme, signed or plain, or a file with its link
+    #[arg(required_unless_present = "link")]
+    pub(crate) file: Option<PathBuf>,
+    /// Its link, which begins with FROND:
+    #[arg(long, value_name = "LINK", conflicts_with = "file")]
+    pub(crate) link: Option<String>,
+    #[command(flatten)]
+    pub(crate) agree: AgreeArgs,
 }
 
 #[derive(ClapArgs)]

@@ -5,7 +5,9 @@ mod cautions;
 mod check;
 mod entries;
 mod erase;
+mod hand_over;
 mod keys;
+mod letter;
 mod lines;
 mod log;
 mod log_asked;
@@ -26,7 +28,7 @@ use crate::args::{Command, ShowArgs};
 use crate::failure::Failure;
 use crate::pages::desk::desk;
 use crate::pages::try_out::try_out;
-use crate::{print, scenario};
+use crate::{gather, print, scenario};
 
 /// Runs a command.
 pub(crate) fn run(command: Command) -> Result<(), Failure> {
@@ -39,7 +41,10 @@ pub(crate) fn run(command: Command) -> Result<(), Failure> {
         Command::Replay(args) => replay::replay(&args),
         Command::Summary(args) => summary::summary(&args),
         Command::Read(args) => read::read(&args),
+        Command::Letter(args) => letter::letter(&args),
+        Command::Gather(args) => gather::gather(&args),
         Command::Start(args) => accept::start(&args),
+        Command::HandOver(args) => hand_over::hand_over(&args),
         Command::Accept(args) => accept::accept(&args),
         Command::Today(args) => look(&args, Request::Today),
         Command::Log(args) => log::log(args),

@@ -50,3 +50,14 @@ pub(crate) fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
 pub(crate) fn is_there(path: &Path) -> Failure {
     Failure::input(format!("{} is there already. Move it, or choose another name.", path.display()))
 }
+
+/// Anything as JSON, indented, with a line break at its end.
+///
+/// # Errors
+/// The encoding failed.
+pub(crate) fn json(value: &impl serde::Serialize) -> Result<Vec<u8>, Failure> {
+    let mut bytes = serde_json::to_vec_pretty(value)
+        .map_err(|_| Failure::Else("It could not be written. Please report it.".to_owned()))?;
+    bytes.push(b'\n');
+    Ok(bytes)
+}

@@ -4,11 +4,12 @@
 
 use super::{Companion, Refusal, SessionTold, Told, Trouble, Write};
 use crate::diary::entry::{
-    Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Session, SignNoted, UsedPart, Why,
+    Although, Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Session, SignNoted,
+    SignedBy, UsedPart, Why,
 };
 use crate::diary::resolve::{Counted, resolve};
+use crate::handover::{Against, Arrival, Handed, Standing};
 use crate::moment::{Moment, Stamp};
-use crate::programme::check::load;
 use crate::programme::plan::Programme;
 use crate::programme::values::{Practice, StepId};
 use crate::progression::{Basis, Outcome};
@@ -101,7 +102,7 @@ impl Facts<'_> {
                 let step = self.companion.state().rule().step();
                 Content::StepConfirmed { step: step.ok_or(Refusal::NoProgramme)?.id.clone() }
             }
-            Told::Programme { text } => self.accepted(&text)?,
+            Told::Programme { handed, although } => self.accepted(&handed, &although)?,
             Told::Signs { signs, note } => {
                 if signs.is_empty() {
                     return Err(Refusal::NoSign.into());
@@ -220,24 +221,25 @@ impl Facts<'_> {
         plan.step(id).map(|_| ()).ok_or(Refusal::NoSuchStep)
     }
 
-    fn accepted(&self, text: &std::sync::Arc<str>) -> Result<Content, Refusal> {
-        let (plan, _) = load(text.as_bytes()).map_err(|error| {
-            Refusal::Plan(error.to_string().lines().map(str::to_owned).collect())
-        })?;
-        if let Some(present) = self.programme()
-            && present.id == plan.id
-        {
-            if plan.revision == present.revision {
-                return Err(Refusal::RevisionInUse);
-            }
-            if plan.revision < present.revision {
-                return Err(Refusal::OlderRevision);
-            }
+    fn accepted(&self, handed: &Handed, although: &[Although]) -> Result<Content, Refusal> {
+        let arrival = Arrival::of(handed).map_err(Refusal::from)?;
+        let standing = Standing::of(&arrival, Some(self.companion.state()));
+        if standing.against == Against::InUse {
+            return Err(Refusal::RevisionInUse);
         }
+        let needs = standing.needs();
+        if let Some(open) = needs.iter().find(|need| !although.contains(need)) {
+            return Err(Refusal::Although(*open));
+        }
+        let signed = arrival.signed.zip(standing.key).map(|(signed, stood)| {
+            Box::new(SignedBy { key: signed.key, signature: signed.signature, stood })
+        });
         Ok(Content::ProgrammeAccepted {
-            programme: plan.id,
-            revision: plan.revision,
-            carried: text.clone(),
+            programme: arrival.programme.id,
+            revision: arrival.programme.revision,
+            carried: arrival.text,
+            signed,
+            although: needs,
         })
     }
 

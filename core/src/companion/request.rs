@@ -2,16 +2,16 @@
 //! are decided inside.
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
 
 use chrono::NaiveDate;
 
 use super::remembering::ReminderChange;
 use crate::diary::entry::{
-    Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings, Settled,
-    SignKey, UsedPart, Why,
+    Although, Asked, Chosen, Ended, EntryId, FeelsReady, Goal, Ratings, ScreeningAnswer, Settings,
+    Settled, SignKey, UsedPart, Why,
 };
 use crate::diary::erase::Erase;
+use crate::handover::Handed;
 use crate::moment::Stamp;
 use crate::practice::timed::{Choice, Event};
 use crate::programme::values::{Line, Passage, Position, Practice, Rating, StepId};
@@ -85,10 +85,7 @@ pub enum Request {
     /// The questions about breath holds.
     HoldQuestions,
     /// A plan, to be read whole before it is accepted.
-    Accept {
-        /// Its exact text.
-        text: Arc<str>,
-    },
+    Accept(Handed),
     /// "Is this what you use now?"
     StepCheck,
     /// What is set about reminders.
@@ -172,8 +169,10 @@ pub enum Told {
     ConfirmStep,
     /// A programme or a revision of it is accepted. "Is this yours?" has been answered yes.
     Programme {
-        /// Its exact text.
-        text: Arc<str>,
+        /// What was handed over, as it was shown.
+        handed: Handed,
+        /// What the person chose knowingly.
+        although: Vec<Although>,
     },
     /// Signs, outside a session.
     Signs {
@@ -257,6 +256,14 @@ pub enum Told {
     TimeConfirmed,
     /// The copy that [`super::Companion::copy_for_elsewhere`] gave was put somewhere.
     CopyKept,
+}
+
+impl Told {
+    /// A programme that nobody signed, accepted by somebody who knows where it comes from.
+    #[must_use]
+    pub fn unsigned(programme: &str) -> Self {
+        Self::Programme { handed: Handed::text(programme), although: vec![Although::Unsigned] }
+    }
 }
 
 /// A session as told.

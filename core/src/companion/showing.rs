@@ -1,9 +1,8 @@
 //! Answers that need no more than the state: Today, the questions about health, a plan to be accepted.
 
-use std::sync::Arc;
-
 use super::{Companion, Trouble};
 use crate::diary::state::State;
+use crate::handover::Handed;
 use crate::moment::{Moment, Stamp};
 use crate::safety::{Asked, FullList, Revision, Screening, Why};
 use crate::screens::{
@@ -30,9 +29,9 @@ impl Companion {
         Ok(self.show(now, |scene| Screen::HoldQuestions(HoldQuestionsScreen::new(scene, id))))
     }
 
-    pub(super) fn accept(&self, text: &Arc<str>, now: &Stamp) -> Result<Screen, Trouble> {
+    pub(super) fn accept(&self, handed: Handed, now: &Stamp) -> Result<Screen, Trouble> {
         let id = self.new_id()?;
-        Ok(self.show(now, |scene| Screen::Accept(AcceptScreen::new(scene, id, text))))
+        Ok(self.show(now, |scene| Screen::Accept(AcceptScreen::new(scene, id, handed))))
     }
 
     pub(super) fn step_check(&self, now: &Stamp) -> Screen {

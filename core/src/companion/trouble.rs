@@ -1,10 +1,12 @@
 //! What can go wrong at the door, one variant for each thing a person can do next. Nothing here carries
 //! anything she wrote.
 
+use crate::diary::entry::Although;
 use crate::diary::portable::PortableError;
 use crate::diary::store::{
     AppendError, BackupError, CreateError, OpenError, ReadError, RenewError, SaveError,
 };
+use crate::handover::HandOverError;
 use crate::ports::{DiskError, KeeperError, RandomError};
 use crate::progression::FoldError;
 use crate::sealing::OpenError as SealedError;
@@ -74,8 +76,10 @@ pub enum Refusal {
     Plan(Vec<String>),
     /// This revision is in use already.
     RevisionInUse,
-    /// This revision is older than the one in use.
-    OlderRevision,
+    /// This has to be chosen knowingly first.
+    Although(Although),
+    /// What was handed over cannot be opened.
+    HandOver(HandOverError),
     /// The last day lies before the first.
     EndBeforeStart,
     /// A session has 1 to 6 parts of up to a day.
@@ -146,7 +150,11 @@ impl Refusal {
                 words.text("refusal-plan", &[("why", sentences.join("\n").into())])
             }
             Self::RevisionInUse => words.text("refusal-revision-in-use", &[]),
-            Self::OlderRevision => words.text("refusal-older-revision", &[]),
+            Self::Although(Although::Unsigned) => words.text("refusal-unsigned", &[]),
+            Self::Although(Although::OtherKey) => words.text("refusal-other-key", &[]),
+            Self::Although(Although::OlderRevision) => words.text("refusal-older-revision", &[]),
+            Self::Although(Although::SameRevision) => words.text("refusal-same-revision", &[]),
+            Self::HandOver(error) => error.say(words),
             Self::EndBeforeStart => words.text("refusal-end-before-start", &[]),
             Self::Parts => words.text("refusal-parts", &[]),
             Self::SizeMissing => words.text("refusal-size-missing", &[]),
@@ -163,6 +171,17 @@ impl Refusal {
             Self::Unanswered(left) => words.text("screening-left", &[("count", (*left).into())]),
             Self::TooManyReminders => words.text("refusal-too-many-reminders", &[]),
             Self::NotPutOff => words.text("refusal-not-put-off", &[]),
+        }
+    }
+}
+
+impl From<HandOverError> for Refusal {
+    fn from(error: HandOverError) -> Self {
+        match error {
+            HandOverError::Programme(wrong) => {
+                Self::Plan(wrong.to_string().lines().map(str::to_owned).collect())
+            }
+            other => Self::HandOver(other),
         }
     }
 }

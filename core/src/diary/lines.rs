@@ -226,7 +226,7 @@ impl Reader {
                 }
                 self.check(content)?;
             }
-            Content::ProgrammeAccepted { programme, revision, carried } => {
+            Content::ProgrammeAccepted { programme, revision, carried, .. } => {
                 let (plan, _) = load(carried.as_bytes())
                     .map_err(|error| LineWrong::Programme(error.to_string()))?;
                 if plan.id != *programme || plan.revision != *revision {

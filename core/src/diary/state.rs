@@ -12,9 +12,10 @@ use crate::practice::breathing::{Conditions, CueKinds};
 use crate::progression::{Fold, FoldError, OutcomeKind};
 use crate::reminders::{DoneSession, ReminderSettings};
 use crate::safety::HoldCondition;
+use crate::sealing::VerifyKey;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 5;
+const VERSION: u16 = 7;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -55,6 +56,10 @@ pub struct State {
     nothing_new: Option<(u64, Stamp)>,
     /// The programme and revision accepted last.
     accepted: Option<(String, u32)>,
+    /// The clinic's key that is pinned: the one that signed the programme accepted last among those signed.
+    pinned: Option<VerifyKey>,
+    /// Of each programme that was ever accepted, the revision accepted last.
+    revisions: Vec<(String, u32)>,
     screened: Option<Screened>,
 }
 
@@ -129,6 +134,8 @@ impl State {
             recent: Vec::new(),
             nothing_new: None,
             accepted: None,
+            pinned: None,
+            revisions: Vec::new(),
             screened: None,
         }
     }
@@ -196,8 +203,15 @@ impl State {
             Content::HoldConditions { reported } => self.hold_answers = Some(reported.clone()),
             Content::Reminders(settings) => self.reminders = serde_json::to_string(settings).ok(),
             Content::PutOff { until } => self.put_off = Some(*until),
-            Content::ProgrammeAccepted { programme, revision, .. } => {
-                self.accepted = Some((programme.as_str().to_owned(), revision.get()));
+            Content::ProgrammeAccepted { programme, revision, signed, .. } => {
+                let (programme, revision) = (programme.as_str().to_owned(), revision.get());
+                self.revisions.retain(|(known, _)| *known != programme);
+                self.revisions.push((programme.clone(), revision));
+                self.accepted = Some((programme, revision));
+                // A plan that nobody signed takes the place of no key.
+                if let Some(signed) = signed {
+                    self.pinned = Some(signed.key);
+                }
             }
             Content::ScreeningAnswered { asked, answer, .. }
                 if *answer != ScreeningAnswer::NotToday =>
@@ -297,6 +311,18 @@ impl State {
     #[must_use]
     pub fn screened(&self) -> Option<&Screened> {
         self.screened.as_ref()
+    }
+
+    /// The clinic's key that is pinned, where one signed a programme that was accepted.
+    #[must_use]
+    pub fn pinned(&self) -> Option<VerifyKey> {
+        self.pinned
+    }
+
+    /// The revision of a programme that was accepted last, whatever is in use now.
+    #[must_use]
+    pub fn last_revision(&self, programme: &str) -> Option<u32> {
+        self.revisions.iter().find(|(known, _)| known == programme).map(|(_, revision)| *revision)
     }
 
     /// The rule's facts.

@@ -19,6 +19,7 @@ pub mod sim;
 pub use disk::{Disk, DiskError, DiskFile, DiskLock, SyncFor};
 pub use keys::{DataKey, KeeperError, KeeperKind, KeyKeeper, WRAP_MOST};
 pub use marks::{MARK_MOST, MarkError, MarkKeeper, NoMarks};
+pub(crate) use passphrase::stretch;
 pub use passphrase::{EmptyPassphrase, Passphrase, PassphraseKeeper, Stretch};
 pub use random::{OsRandom, Random, RandomError};
 pub use real_disk::RealDisk;

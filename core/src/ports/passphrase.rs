@@ -109,25 +109,29 @@ impl PassphraseKeeper {
     }
 
     fn stretched(&self, how: Stretch, salt: &[u8]) -> Result<Zeroizing<[u8; 32]>, KeeperError> {
-        let params = Params::new(how.memory_kib, how.passes, how.lanes, Some(32))
-            .map_err(|_| KeeperError::WrapDamaged)?;
         let mut key = Zeroizing::new([0u8; 32]);
-        // The blocks are reserved by hand: a phone without the memory must get an answer, not an
-        // abort.
-        let mut blocks = Vec::new();
-        blocks.try_reserve_exact(params.block_count()).map_err(|_| KeeperError::TooLittleMemory)?;
-        blocks.resize(params.block_count(), argon2::Block::new());
-        let mut blocks = Zeroizing::new(blocks);
-        Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
-            .hash_password_into_with_memory(
-                self.passphrase.0.as_bytes(),
-                salt,
-                key.as_mut_slice(),
-                blocks.as_mut_slice(),
-            )
-            .map_err(|_| KeeperError::WrapDamaged)?;
+        stretch(self.passphrase.0.as_bytes(), salt, how, key.as_mut_slice())?;
         Ok(key)
     }
+}
+
+/// Stretches a secret with Argon2id into as many bytes as `made` has.
+pub(crate) fn stretch(
+    secret: &[u8],
+    salt: &[u8],
+    how: Stretch,
+    made: &mut [u8],
+) -> Result<(), KeeperError> {
+    let params = Params::new(how.memory_kib, how.passes, how.lanes, Some(made.len()))
+        .map_err(|_| KeeperError::WrapDamaged)?;
+    // The blocks are reserved by hand: a phone without the memory must get an answer, not an abort.
+    let mut blocks = Vec::new();
+    blocks.try_reserve_exact(params.block_count()).map_err(|_| KeeperError::TooLittleMemory)?;
+    blocks.resize(params.block_count(), argon2::Block::new());
+    let mut blocks = Zeroizing::new(blocks);
+    Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
+        .hash_password_into_with_memory(secret, salt, made, blocks.as_mut_slice())
+        .map_err(|_| KeeperError::WrapDamaged)
 }
 
 fn number(wrap: &[u8; WRAP_LEN], at: usize) -> u32 {

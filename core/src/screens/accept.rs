@@ -1,13 +1,12 @@
 //! Accepting a plan: the whole of it in short cards, then "is this yours?", then "is this what you use
 //! now?". Nothing is accepted by reading.
 
-use std::sync::Arc;
-
 use serde::Serialize;
 
+use super::handed::{self, Knowing};
 use super::{Action, Does, Scene, plain};
 use crate::diary::entry::EntryId;
-use crate::programme::check::load;
+use crate::handover::{Against, Arrival, Handed, Standing};
 use crate::programme::plan::{IntendedFor, Programme};
 use crate::programme::readback::read_back;
 use crate::words::Words;
@@ -19,16 +18,24 @@ pub struct AcceptScreen {
     pub id: EntryId,
     /// Heading.
     pub title: String,
-    /// Its exact text, to be accepted as it stands; empty where it cannot be.
+    /// It as it was handed over, to be accepted as it stands; none where it cannot be.
     #[serde(skip)]
-    pub text: Arc<str>,
-    /// Said where it cannot be used: what to put right, with the place.
+    pub handed: Option<Handed>,
+    /// Said where it cannot be used: what to do next.
     pub refused: Option<String>,
+    /// The link is sealed: the spoken words are missing, or not the right ones.
+    pub asks_words: bool,
+    /// Who signed it.
+    pub signed: Option<Card>,
+    /// What is different from the plan in use.
+    pub different: Option<Card>,
     /// The plan in short cards, in reading order.
     pub cards: Vec<Card>,
     /// The plan in plain sentences to the last line, folded.
     pub sentences: Vec<String>,
-    /// "Is this yours?"
+    /// What has to be chosen knowingly before it can be accepted; nothing is chosen beforehand.
+    pub knowing: Vec<Knowing>,
+    /// "Is this yours?"; nothing where it is in use already.
     pub yours: Option<String>,
     /// "Yes, this is mine"
     pub yes: String,
@@ -46,31 +53,44 @@ pub struct Card {
 }
 
 impl AcceptScreen {
-    pub(crate) fn new(scene: &Scene<'_>, id: EntryId, text: &Arc<str>) -> Self {
+    pub(crate) fn new(scene: &Scene<'_>, id: EntryId, handed: Handed) -> Self {
         let words = scene.words;
         let not_mine = Action::new(words.text("action-not-mine", &[]), Does::Today);
         let mut screen = Self {
             id,
             title: words.text("accept-title", &[]),
-            text: text.clone(),
+            handed: None,
             refused: None,
+            asks_words: false,
+            signed: None,
+            different: None,
             cards: Vec::new(),
             sentences: Vec::new(),
+            knowing: Vec::new(),
             yours: None,
             yes: words.text("accept-yes", &[]),
             actions: vec![not_mine],
         };
-        match load(text.as_bytes()) {
-            Ok((plan, _)) => {
-                screen.cards = cards(words, &plan);
-                screen.sentences = read_back(&plan, words);
-                let whom = plan.for_whom.as_str().into();
-                screen.yours = Some(words.text("accept-yours", &[("whom", whom)]));
+        match Arrival::of(&handed) {
+            Ok(arrival) => {
+                let plan = &arrival.programme;
+                let in_use = scene.state.rule().programme();
+                let pinned = scene.state.pinned();
+                let standing = Standing::of(&arrival, Some(scene.state));
+                screen.signed = Some(handed::who_signed(words, pinned, &arrival, &standing));
+                screen.different = handed::different(words, in_use, plan, &standing);
+                screen.cards = cards(words, plan);
+                screen.sentences = read_back(plan, words);
+                if standing.against != Against::InUse {
+                    screen.handed = Some(handed);
+                    screen.knowing = handed::knowing(words, &standing);
+                    let whom = plan.for_whom.as_str().into();
+                    screen.yours = Some(words.text("accept-yours", &[("whom", whom)]));
+                }
             }
             Err(error) => {
-                let why = error.to_string().into();
-                screen.text = Arc::from("");
-                screen.refused = Some(words.text("refusal-plan", &[("why", why)]));
+                screen.asks_words = error.asks_words();
+                screen.refused = Some(error.say(words));
             }
         }
         screen

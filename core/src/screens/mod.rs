@@ -17,17 +17,20 @@ mod entries;
 mod entry;
 mod erase;
 mod first_run;
+mod handed;
 mod health;
 mod insight;
 mod keeping;
 mod kept;
 mod ladder;
+mod letter;
 mod log_session;
 mod look_forward;
 mod more;
 mod plain;
 mod plan;
 mod practice;
+pub mod preview;
 mod questions;
 mod reading;
 mod reasons;
@@ -52,9 +55,9 @@ pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub(crate) use activities::questions as activity_questions;
 pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
 pub use cabinet::{
-    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries, OrderChoice,
-    PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict, WhatIfLine, WhatIfScreen,
-    WhyRefused, why_refused,
+    Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries,
+    OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict,
+    WhatIfLine, WhatIfScreen, WhyRefused, why_refused,
 };
 pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;
@@ -64,6 +67,7 @@ pub use entries::{EntriesScreen, EntryLine};
 pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
+pub use handed::{Knowing, knowing, who_signed};
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };
@@ -75,6 +79,7 @@ pub(crate) use keeping::{BackupLine, Keeping};
 pub use keeping::{KeepingPart, KeepingScreen};
 pub use kept::KeptScreen;
 pub use ladder::{LadderScreen, Rung};
+pub use letter::{Agreed, Letter, LetterPart, Reader as LetterReader, Typed as LetterTyped};
 pub use log_session::{
     EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, PresentSession, RatingQuestion,
     SizeChoice,
@@ -89,9 +94,9 @@ pub use practice::{
 };
 pub use questions::QuestionsScreen;
 pub use reading::{
-    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn, KeyLine, KeyMark,
-    Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen, Signal, SignalKind, StepSpan, Timeline,
-    Week, Weeks,
+    Bar as ChartBar, Chart, ChartTable, ChartsScreen, Choice as ChartChoice, DotMark, Dots, Drawn,
+    KeyLine, KeyMark, Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen,
+    Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
 };
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{

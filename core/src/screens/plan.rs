@@ -14,6 +14,8 @@ pub struct PlanScreen {
     pub empty: Option<String>,
     /// The plan, a sentence each.
     pub sentences: Vec<String>,
+    /// The key of the clinic that is known, in words to compare; none where no plan was signed.
+    pub key: Option<String>,
     /// What else can be done.
     pub actions: Vec<Action>,
 }
@@ -26,6 +28,7 @@ impl PlanScreen {
             title: words.text("plan-title", &[]),
             empty: plan.is_none().then(|| words.text("today-no-programme", &[])),
             sentences: plan.map(|plan| read_back(plan, words)).unwrap_or_default(),
+            key: super::handed::pinned(scene),
             actions: vec![
                 Action::new(words.text("action-questions", &[]), Does::Questions),
                 Action::new(words.text("action-ending", &[]), Does::Ending),

@@ -15,6 +15,7 @@ pub mod clinic;
 mod phrase;
 mod recovery_keeper;
 mod signing;
+mod typed;
 
 pub use age_file::{
     OPEN_WORK_MOST, OpenError, OpenWith, SEAL_WORK, SealError, SealTo, Sealing, is_age, open,
@@ -27,3 +28,4 @@ pub use recovery_keeper::{RecipientKeeper, RecoveryKeeper};
 pub use signing::{
     Context, NotGenuine, Signature, SigningKey, SigningTextError, Verified, VerifyKey,
 };
+pub(crate) use typed::{TypedError, invisible, typed_words};

@@ -9,12 +9,12 @@
 //! wallets, is not used: the bytes are random already and need no stretching.)
 
 use super::age_keys::{Identity, IdentityError, Recipient};
+use super::typed::{TypedError, typed_words};
 use crate::ports::{Random, RandomError};
 use bip39::{Language, Mnemonic};
 use hkdf::Hkdf;
 use sha2::Sha256;
 use std::fmt;
-use unicode_normalization::UnicodeNormalization;
 use zeroize::Zeroizing;
 
 /// How many words a phrase has.
@@ -25,9 +25,6 @@ const ENTROPY: usize = 16;
 
 /// Stored format: never changed.
 const INFO: &[u8] = b"frond 1 recovery";
-
-/// The longest text that is looked at, in bytes: twelve words with numbers take about 150.
-const TEXT_MOST: usize = 4096;
 
 /// The twelve words. Wiped when dropped, never printed.
 pub struct RecoveryPhrase {
@@ -73,38 +70,17 @@ impl RecoveryPhrase {
             .ok_or(RandomError)
     }
 
-    /// Reads typed words. Case, spaces, line breaks, commas, numbers before the words and the way
-    /// letters are encoded do not matter; the first four letters of a word are enough.
+    /// Reads typed words. Case, spaces, line breaks, commas, accents, numbers before the words and the
+    /// way letters are encoded do not matter; the first four letters of a word are enough.
     ///
     /// # Errors
     /// [`PhraseError`] says which word is wrong, without the word.
     pub fn parse(text: &str) -> Result<Self, PhraseError> {
-        if text.len() > TEXT_MOST {
-            return Err(PhraseError::TooMany);
-        }
-        // Room for the longest decomposition, so that no copy is left behind by growing.
-        let mut plain = Zeroizing::new(String::with_capacity(text.len() * 12));
-        plain.extend(text.nfkd().filter(|c| !invisible(*c)).flat_map(char::to_lowercase));
-        let mut joined = Zeroizing::new(String::with_capacity(RECOVERY_WORDS * 9));
-        let mut found = 0;
-        let parts = plain.split(|c: char| c.is_whitespace() || matches!(c, ',' | ';'));
-        for word in parts.map(|part| part.trim_matches(|c: char| !c.is_alphabetic())) {
-            if word.is_empty() {
-                continue;
-            }
-            found += 1;
-            let word = listed(word).ok_or(PhraseError::NotInList { number: found })?;
-            if found > RECOVERY_WORDS {
-                return Err(PhraseError::TooMany);
-            }
-            if found > 1 {
-                joined.push(' ');
-            }
-            joined.push_str(word);
-        }
-        if found < RECOVERY_WORDS {
-            return Err(PhraseError::TooFew { found });
-        }
+        let joined = typed_words(text, RECOVERY_WORDS).map_err(|error| match error {
+            TypedError::NotInList { number } => PhraseError::NotInList { number },
+            TypedError::TooFew { found } => PhraseError::TooFew { found },
+            TypedError::TooMany => PhraseError::TooMany,
+        })?;
         Mnemonic::parse_in_normalized(Language::English, &joined)
             .ok()
             .and_then(|mnemonic| Self::of(mnemonic).ok())
@@ -144,22 +120,6 @@ impl fmt::Debug for RecoveryPhrase {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("RecoveryPhrase(secret)")
     }
-}
-
-/// Characters that take no room and come along when text is copied.
-fn invisible(c: char) -> bool {
-    matches!(c, '\u{ad}' | '\u{200b}'..='\u{200f}' | '\u{2060}' | '\u{feff}')
-}
-
-/// The word of the list that is meant. BIP-39: four letters are enough to tell the words apart.
-fn listed(typed: &str) -> Option<&'static str> {
-    let list = Language::English.word_list();
-    if let Some(word) = list.iter().find(|word| **word == typed) {
-        return Some(word);
-    }
-    let mut meant = list.iter().filter(|word| typed.len() >= 4 && word.starts_with(typed));
-    let word = meant.next()?;
-    if meant.next().is_none() { Some(word) } else { None }
 }
 
 #[cfg(test)]

@@ -8,6 +8,9 @@
 use crate::ports::{Random, RandomError};
 use data_encoding::BASE64;
 use ed25519_dalek::{Signer, SigningKey as Ed25519, VerifyingKey};
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
+use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
 use std::fmt;
 use zeroize::Zeroizing;
 
@@ -94,9 +97,32 @@ impl fmt::Debug for SigningKey {
     }
 }
 
-/// A public signing key.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// A public signing key. Stored as [its text](VerifyKey::to_text).
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
 pub struct VerifyKey(VerifyingKey);
+
+impl TryFrom<String> for VerifyKey {
+    type Error = SigningTextError;
+    fn try_from(text: String) -> Result<Self, SigningTextError> {
+        Self::parse(&text)
+    }
+}
+
+impl From<VerifyKey> for String {
+    fn from(key: VerifyKey) -> Self {
+        key.to_text()
+    }
+}
+
+impl JsonSchema for VerifyKey {
+    fn schema_name() -> Cow<'static, str> {
+        "VerifyKey".into()
+    }
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({ "type": "string", "pattern": "^[A-Za-z0-9+/]{43}=$" })
+    }
+}
 
 impl VerifyKey {
     /// A key of 32 bytes.
@@ -166,9 +192,32 @@ impl fmt::Debug for Verified<'_> {
     }
 }
 
-/// A signature, 64 bytes.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// A signature, 64 bytes. Stored as [its text](Signature::to_text).
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
 pub struct Signature(ed25519_dalek::Signature);
+
+impl TryFrom<String> for Signature {
+    type Error = SigningTextError;
+    fn try_from(text: String) -> Result<Self, SigningTextError> {
+        Self::parse(&text)
+    }
+}
+
+impl From<Signature> for String {
+    fn from(signature: Signature) -> Self {
+        signature.to_text()
+    }
+}
+
+impl JsonSchema for Signature {
+    fn schema_name() -> Cow<'static, str> {
+        "Signature".into()
+    }
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({ "type": "string", "pattern": "^[A-Za-z0-9+/]{86}==$" })
+    }
+}
 
 impl Signature {
     /// A signature of 64 bytes, not verified yet.

@@ -100,9 +100,7 @@ impl Digest {
         let summary = &received.summary;
         let counted = resolve(&summary.entries);
         let standing = || counted.iter().filter(|row| !row.struck);
-        let sessions = || {
-            standing().filter(|row| matches!(row.content, Content::Session(_)))
-        };
+        let sessions = || standing().filter(|row| matches!(row.content, Content::Session(_)));
         let questions = standing().filter(|row| matches!(row.content, Content::Question { .. }));
         let plan = summary.plan();
         let made = summary.made.day();

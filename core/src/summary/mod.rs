@@ -5,23 +5,29 @@
 //! reads it; to [`crate::progression`] what the rule says; to the surface where the file goes.
 //!
 //! Three layers, outermost first: sealing (age), the envelope ([`envelope`]), the summary ([`Summary`]).
-//! The CSV beside it is [`table`].
+//! Beside it stand forms for other programs: the CSV ([`table`]), FHIR R4 ([`fhir`]) and flat lines ([`flat`]).
 
 mod digest;
 pub mod envelope;
 mod export;
+pub mod facts;
+pub mod fhir;
+pub mod flat;
 mod form;
 mod identity;
+mod looked;
 mod names;
 mod present;
 mod receive;
 mod select;
 mod step_times;
+mod stored;
 pub(crate) mod stretch;
 pub mod table;
 
 pub use digest::{Digest, SummaryId};
 pub use export::{ExportError, TimeAlone, to_clinician};
+pub use facts::Facts;
 pub use form::{Form, Marks, Narrowed, Summary, VERSION};
 pub use identity::{DiaryId, DiaryIdentity, Pin};
 pub use names::{FileKind, file_name};

@@ -11,20 +11,23 @@ pub enum FileKind {
     Table,
     /// The sealed summary.
     Sealed,
+    /// The FHIR bundle beside the open one.
+    Bundle,
 }
 
 impl FileKind {
     /// Every kind.
-    pub const ALL: [Self; 3] = [Self::Open, Self::Table, Self::Sealed];
+    pub const ALL: [Self; 4] = [Self::Open, Self::Table, Self::Sealed, Self::Bundle];
 }
 
-/// The name of a file made on a day: `record-2026-11-25.json`, `.csv` or `.age`.
+/// The name of a file made on a day: `record-2026-11-25.json`, `.csv`, `.age` or `.list.json`.
 #[must_use]
 pub fn file_name(kind: FileKind, made: NaiveDate) -> String {
     let ending = match kind {
         FileKind::Open => "json",
         FileKind::Table => "csv",
         FileKind::Sealed => "age",
+        FileKind::Bundle => "list.json",
     };
     format!("record-{}.{ending}", made.format("%Y-%m-%d"))
 }

@@ -112,7 +112,8 @@ fn open_signed(bytes: &[u8], sealed: bool) -> Result<Received, SummaryError> {
     let (inner, key) = envelope::open(bytes)?;
     let summary = parse(inner)?;
     let from = Pin { diary: summary.diary, key };
-    let id = SummaryId(Sha256::new().chain_update(key.to_bytes()).chain_update(inner).finalize().into());
+    let id =
+        SummaryId(Sha256::new().chain_update(key.to_bytes()).chain_update(inner).finalize().into());
     Ok(Received { summary, from, sealed, id })
 }
 

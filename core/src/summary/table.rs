@@ -5,10 +5,9 @@
 //! gets an apostrophe in front. Whoever reads the file with a program takes it off again.
 
 use super::form::Summary;
-use super::stretch::{self, stretches};
-use crate::diary::entry::{Content, Ended, EntryId, Reason, Session, Settled};
-use crate::diary::resolve::{Counted, resolve};
-use crate::programme::values::{Position, RatingKind};
+use super::looked::Looked;
+use super::stored;
+use crate::programme::values::RatingKind;
 use crate::progression::FoldError;
 
 /// The columns: name, and what stands in it.
@@ -52,27 +51,19 @@ pub enum TableError {
 /// # Errors
 /// [`TableError`].
 pub fn csv(summary: &Summary) -> Result<String, TableError> {
-    let counted = resolve(&summary.entries);
-    let stretches = stretches(&counted, summary.begins())?;
-    let mut rows: Vec<(&Counted<'_>, &Session)> = counted
-        .iter()
-        .filter(|row| !row.struck)
-        .filter_map(|row| match row.content {
-            Content::Session(session) => Some((row, session)),
-            _ => None,
-        })
-        .collect();
-    rows.sort_by_key(|(row, _)| (row.happened.millis(), row.place));
+    let looked = Looked::through(summary)?;
     let mut table = csv::Writer::from_writer(Vec::new());
     let failed = |_| TableError::Encoding;
     table.write_record(COLUMNS.iter().map(|(name, _)| name)).map_err(failed)?;
-    for (row, session) in rows {
-        let stretch = stretch::at(&stretches, &row.happened);
+    for sat in &looked.sat {
+        let (row, session) = (&sat.row, sat.session);
+        let stretch = sat.during.and_then(|index| looked.stretches.get(index));
         let minutes = |seconds: u32| format!("{:.1}", f64::from(seconds) / 60.0);
         let all =
             session.parts.iter().map(|part| part.practised_seconds).fold(0, u32::saturating_add);
         let hours = (row.first.written.millis() - row.happened.millis()).max(0) / 3_600_000;
-        let signs: Vec<String> = session.signs.iter().map(|noted| stored(&noted.sign)).collect();
+        let signs: Vec<String> =
+            session.signs.iter().map(|noted| stored::name(&noted.sign)).collect();
         let rated =
             |kind| session.ratings.given(kind).map(|one| one.get().to_string()).unwrap_or_default();
         let cells = [
@@ -82,20 +73,24 @@ pub fn csv(summary: &Summary) -> Result<String, TableError> {
             String::from(session.practice.clone()),
             stretch.map(|on| on.step.id.to_string()).unwrap_or_default(),
             stretch.map(|on| on.revision.get().to_string()).unwrap_or_default(),
-            position(session.position).to_owned(),
+            stored::position(session.position).to_owned(),
             session
                 .main_size()
                 .map(|size| format!("{:.1}", size.millimetres()))
                 .unwrap_or_default(),
             minutes(session.main_seconds()),
             minutes(all),
-            ended(session.ended).0.to_owned(),
-            ended(session.ended).1.to_owned(),
+            stored::ended(session.ended).0.to_owned(),
+            stored::ended(session.ended).1.unwrap_or_default().to_owned(),
             rated(RatingKind::Peak),
             rated(RatingKind::Before),
             rated(RatingKind::After),
             rated(RatingKind::Worry),
-            settled(&counted, row.first.id).to_owned(),
+            looked
+                .settled
+                .get(&row.first.id)
+                .map_or("", |answer| stored::settled(*answer))
+                .to_owned(),
             signs.join(" "),
             row.corrections.to_string(),
             hours.to_string(),
@@ -113,50 +108,5 @@ pub(super) fn harmless(cell: &str) -> String {
         format!("'{cell}")
     } else {
         cell.to_owned()
-    }
-}
-
-/// A stored name.
-fn stored(value: &impl serde::Serialize) -> String {
-    let value = serde_json::to_value(value).ok();
-    value.and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
-}
-
-fn position(position: Position) -> &'static str {
-    match position {
-        Position::OnBack => "on_back",
-        Position::SideLying => "side_lying",
-        Position::Sitting => "sitting",
-        Position::Standing => "standing",
-        Position::Other => "other",
-    }
-}
-
-fn ended(ended: Ended) -> (&'static str, &'static str) {
-    let why = |reason| match reason {
-        Reason::Discomfort => "discomfort",
-        Reason::DidNotGoIn => "did_not_go_in",
-        Reason::Upset => "upset",
-        Reason::Interrupted => "interrupted",
-        Reason::Other => "other",
-    };
-    match ended {
-        Ended::Finished => ("finished", ""),
-        Ended::Stopped(reason) => ("stopped", why(reason)),
-        Ended::CouldNotStart(reason) => ("could_not_start", why(reason)),
-    }
-}
-
-/// The newest answer about a session.
-fn settled(counted: &[Counted<'_>], session: EntryId) -> &'static str {
-    let answer = counted.iter().rev().filter(|row| !row.struck).find_map(|row| match row.content {
-        Content::Settled { of, answer } if *of == session => Some(*answer),
-        _ => None,
-    });
-    match answer {
-        None => "",
-        Some(Settled::Yes) => "yes",
-        Some(Settled::NotYet) => "not_yet",
-        Some(Settled::RatherNotSay) => "rather_not_say",
     }
 }

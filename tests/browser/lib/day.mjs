@@ -96,6 +96,8 @@ export async function wholeDay(t, { language, keys = false, large = false, optio
     assert.ok((await page.locator("main .card").count()) >= 4, "the plan is shown in cards");
     assert.match(await textOf(page), /Ada Invented/);
     await seen(page, "cards");
+    // Nobody signed it: that has to be said knowingly, and is chosen by nobody else.
+    await she.tick("although", "unsigned");
     await she.press('form[action="/plan/accept"]:has([name=answer][value=yes]) button');
     assert.match(pathOf(page), /^\/kept\//);
     await she.press(link("/step-check"));

@@ -1,8 +1,13 @@
 // What is done at the clinician's desk, as she does it. Decides which control is meant; leaves what must come
 // of it to the tests.
 
+import assert from "node:assert/strict";
+import { createRequire } from "node:module";
 import { join } from "node:path";
+import { PNG } from "pngjs";
 import { PASSPHRASE } from "./server.mjs";
+
+const jsQR = createRequire(import.meta.url)("jsqr");
 
 /** First use, from the question for a passphrase to the copy that was looked at. Gives the copy's path. */
 export async function firstUse(she, room) {
@@ -16,4 +21,12 @@ export async function firstUse(she, room) {
   await she.type("passphrase", PASSPHRASE);
   await she.press('form[action="/keys/copy"] button');
   return copy;
+}
+
+/** What a QR code on the page says, read from its picture by jsQR, which knows nothing of us. */
+export async function decoded(page, selector) {
+  const shown = PNG.sync.read(await page.locator(selector).first().screenshot({ scale: "device" }));
+  const found = jsQR(new Uint8ClampedArray(shown.data), shown.width, shown.height);
+  assert.ok(found, `no code is found in the picture of ${selector} (${shown.width} x ${shown.height})`);
+  return found.data;
 }

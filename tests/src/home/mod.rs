@@ -123,7 +123,7 @@ impl Home {
             Companion::start(&ports, Path::new(FOLDER), &keeper(), "en").expect("starts");
         let uptime = Some(Uptime { boot: 1, millis: 1_000_000 });
         let mut home = Self { disk, companion, moment: Moment { now: stamp(now), uptime } };
-        home.tell(Told::Programme { text: PLAN.into() });
+        home.tell(Told::unsigned(PLAN));
         home.tell(Told::ConfirmStep);
         home
     }
@@ -135,7 +135,7 @@ impl Home {
     #[must_use]
     pub fn with_plan(now: &str) -> Self {
         let mut home = Self::new(now);
-        home.tell(Told::Programme { text: PLAN.into() });
+        home.tell(Told::unsigned(PLAN));
         home.tell(Told::ConfirmStep);
         home
     }

@@ -46,8 +46,14 @@ pub(super) fn kept(number: u64, dice: &mut Dice) -> (Vec<Entry>, Stamp) {
     let latest = NaiveDate::from_ymd_opt(year, month, day).expect("a day");
     let first = latest - Days::new(dice.below(365));
     let weeks = dice.pick(&[2, 4, 6, 8, 8, 10, 12, 16, 20, 30]);
-    let mut keeping =
-        Keeping { dice, entries: Vec::new(), fold: Fold::new(None), day: first, minute: 0, open: vec![] };
+    let mut keeping = Keeping {
+        dice,
+        entries: Vec::new(),
+        fold: Fold::new(None),
+        day: first,
+        minute: 0,
+        open: vec![],
+    };
     keeping.accept(number);
     let diligence = keeping.dice.pick(&[35, 50, 60, 70, 80]);
     let ease = keeping.dice.between(0, 4);
@@ -108,7 +114,13 @@ impl Keeping<'_> {
         let carried: Arc<str> = plan.to_string().into();
         let read: Programme = serde_json::from_value(plan).expect("a plan");
         let (programme, revision) = (read.id, read.revision);
-        self.write(Content::ProgrammeAccepted { programme, revision, carried });
+        self.write(Content::ProgrammeAccepted {
+            programme,
+            revision,
+            carried,
+            signed: None,
+            although: Vec::new(),
+        });
         if let Some(step) = self.fold.step().map(|step| step.id.clone()) {
             self.write(Content::StepConfirmed { step });
         }
@@ -143,7 +155,10 @@ impl Keeping<'_> {
         let minutes = u32::try_from(self.dice.between(5, 10)).expect("small");
         let session = Session {
             practice: Practice::Breathing,
-            parts: vec![UsedPart { widest_diameter_tenths_mm: None, practised_seconds: minutes * 60 }],
+            parts: vec![UsedPart {
+                widest_diameter_tenths_mm: None,
+                practised_seconds: minutes * 60,
+            }],
             position: step.position,
             ended: Ended::Finished,
             ratings: Ratings::default(),
@@ -242,7 +257,10 @@ impl Keeping<'_> {
         for (activity, from) in [("Sitting through a film", 4), ("Using a tampon", 1)] {
             let able = (from + gone / 28 + self.dice.below(3)).min(10);
             let activity = Line::new(activity).expect("a line");
-            self.write(Content::FunctionRated { activity, able: Rating::new(able).expect("0 to 10") });
+            self.write(Content::FunctionRated {
+                activity,
+                able: Rating::new(able).expect("0 to 10"),
+            });
         }
         let goal = Line::new("An examination without dread").expect("a line");
         let reached = i8::try_from(gone / 42).unwrap_or(0).min(2) - 1;
@@ -272,7 +290,9 @@ impl Keeping<'_> {
 
     fn before_the_visit(&mut self) {
         if self.dice.percent(40) {
-            let text = self.dice.pick(&["Invented: is twice a day too much?", "Invented: what comes after?"]);
+            let text = self
+                .dice
+                .pick(&["Invented: is twice a day too much?", "Invented: what comes after?"]);
             self.write(Content::Question { text: Passage::new(text).expect("a passage") });
         }
     }
@@ -280,6 +300,16 @@ impl Keeping<'_> {
 
 /// Birds: nobody's names.
 const NAMES: [&str; 12] = [
-    "Wren", "Plover", "Siskin", "Dunlin", "Linnet", "Knot", "Teal", "Brambling", "Whinchat", "Fieldfare",
-    "Redshank", "Avocet",
+    "Wren",
+    "Plover",
+    "Siskin",
+    "Dunlin",
+    "Linnet",
+    "Knot",
+    "Teal",
+    "Brambling",
+    "Whinchat",
+    "Fieldfare",
+    "Redshank",
+    "Avocet",
 ];

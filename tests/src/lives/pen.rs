@@ -213,6 +213,8 @@ impl Pen {
             programme: next.id.clone(),
             revision: next.revision,
             carried,
+            signed: None,
+            although: vec![],
         };
         self.programme = Some(next);
         content
@@ -439,7 +441,7 @@ impl Pen {
             }
             Content::StayHere { stay } => *stay = !*stay,
             Content::Strike { of } if dice.percent(50) => *of = other_strike,
-            Content::ProgrammeAccepted { programme, revision, carried } => {
+            Content::ProgrammeAccepted { programme, revision, carried, .. } => {
                 let Ok(before) = serde_json::from_str::<Programme>(carried) else { return };
                 let next =
                     revise(dice, &before, before.issued_at, &self.signs(), self.temper.gentle);

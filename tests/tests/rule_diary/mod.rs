@@ -86,6 +86,8 @@ pub fn accept(programme: &Value) -> Content {
         programme: plan.id,
         revision: plan.revision,
         carried: Arc::from(programme.to_string()),
+        signed: None,
+        although: vec![],
     }
 }
 

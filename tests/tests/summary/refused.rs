@@ -104,6 +104,8 @@ fn a_summary_whose_signature_holds_is_still_read_strictly() {
             programme: token("invented"),
             revision: revision(3),
             carried: "{}".into(),
+            signed: None,
+            although: vec![],
         },
         ..summary.entries[0].clone()
     });

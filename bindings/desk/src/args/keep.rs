@@ -101,6 +101,9 @@ pub(crate) struct SummaryArgs {
     /// Do not seal it: anyone who gets the file can read it. A table (CSV) comes with it
     #[arg(long)]
     pub(crate) open: bool,
+    /// With --open: a list for the programs of clinics (FHIR R4) comes with it too
+    #[arg(long, requires = "open")]
+    pub(crate) fhir: bool,
     /// Nothing that happened before this day
     #[arg(long, value_name = "DAY")]
     pub(crate) from: Option<NaiveDate>,

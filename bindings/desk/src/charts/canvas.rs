@@ -5,7 +5,7 @@ use plotters::coord::Shift;
 use plotters::prelude::*;
 
 /// Width of a chart, in sixteenths of the reader's letter size.
-pub(super) const WIDTH: u32 = 544;
+pub(super) const WIDTH: u32 = 512;
 /// Size of letters in a chart, in the same unit; `plotters` takes it times 1.24.
 const LETTERS: f64 = 13.0;
 

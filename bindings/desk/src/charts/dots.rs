@@ -3,9 +3,7 @@
 use frond_core::screens::{Dots, KeyMark};
 use plotters::prelude::*;
 
-use super::canvas::{
-    Drawing, EDGE, HAIRLINE, HPos, QUIET, TEXT, VPos, WIDTH, drawing, letters,
-};
+use super::canvas::{Drawing, EDGE, HAIRLINE, HPos, QUIET, TEXT, VPos, WIDTH, drawing, letters};
 use super::marks;
 
 const HEIGHT: u32 = 270;
@@ -28,7 +26,9 @@ pub(super) fn draw(dots: &Dots) -> Option<Drawing> {
             .disable_x_mesh()
             .disable_x_axis()
             .y_labels(8)
-            .y_label_formatter(&|at| if *at < least || *at > most { String::new() } else { format!("{at:.0}") })
+            .y_label_formatter(&|at| {
+                if *at < least || *at > most { String::new() } else { format!("{at:.0}") }
+            })
             .label_style(letters(QUIET, HPos::Right, VPos::Center))
             .light_line_style(HAIRLINE.mix(0.0))
             .bold_line_style(HAIRLINE)

@@ -20,7 +20,12 @@ pub(super) fn put(area: &Area<'_>, (x, y): (i32, i32), size: i32, mark: KeyMark)
         }
         KeyMark::Dot(DotMark::Different) => {
             let side = size - 1;
-            let points = [(x - side, y - side), (x + side, y - side), (x + side, y + side), (x - side, y + side)];
+            let points = [
+                (x - side, y - side),
+                (x + side, y - side),
+                (x + side, y + side),
+                (x - side, y + side),
+            ];
             shape(area, &points, false, ACTION)
         }
         KeyMark::Unrated => line(area, &[(x, y - size), (x, y + size)], 2),
@@ -44,21 +49,27 @@ fn signal(
 ) -> Done {
     let filled = choice == ChartChoice::Tried;
     match kind {
-        SignalKind::Up => {
-            shape(area, &[(x, y - size), (x + size, y + size), (x - size, y + size)], filled, ACTION)
-        }
-        SignalKind::Back => {
-            shape(area, &[(x, y + size), (x + size, y - size), (x - size, y - size)], filled, ACTION)
-        }
+        SignalKind::Up => shape(
+            area,
+            &[(x, y - size), (x + size, y + size), (x - size, y + size)],
+            filled,
+            ACTION,
+        ),
+        SignalKind::Back => shape(
+            area,
+            &[(x, y + size), (x + size, y - size), (x - size, y - size)],
+            filled,
+            ACTION,
+        ),
         SignalKind::Talk => circle(area, (x, y), size, false),
         SignalKind::Pause => {
-            let third = (size / 3).max(1);
-            let stroke = |from: i32, to: i32| {
-                let points = [(from, y - size), (to, y - size), (to, y + size), (from, y + size)];
-                shape(area, &points, true, TEXT)
+            let stroke = |from: i32, to: i32| -> Done {
+                let points =
+                    vec![(from, y - size), (to, y - size), (to, y + size), (from, y + size)];
+                Ok(area.draw(&Polygon::new(points, TEXT.filled()))?)
             };
-            stroke(x - size, x - third)?;
-            stroke(x + third, x + size)
+            stroke(x - size, x - 2)?;
+            stroke(x + 2, x + size)
         }
     }
 }
@@ -98,7 +109,8 @@ pub(super) fn planned(area: &Area<'_>, x: i32, top: i32, bottom: i32, half: i32)
 pub(super) fn alone(mark: KeyMark) -> Option<Drawing> {
     let (width, height) = ALONE;
     drawing(ALONE, |area| {
-        let middle = (i32::try_from(width / 2).unwrap_or(0), i32::try_from(height / 2).unwrap_or(0));
+        let middle =
+            (i32::try_from(width / 2).unwrap_or(0), i32::try_from(height / 2).unwrap_or(0));
         put(area, middle, 5, mark)
     })
 }

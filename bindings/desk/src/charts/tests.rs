@@ -74,12 +74,17 @@ fn every_rated_session_is_a_mark_and_every_unrated_one_leaves_its_place_empty() 
 #[test]
 fn marks_differ_in_shape_and_not_only_in_colour() {
     use frond_core::screens::{ChartChoice, DotMark, SignalKind};
-    let mut all: Vec<KeyMark> = vec![KeyMark::Unrated, KeyMark::Bar, KeyMark::Planned, KeyMark::Span];
+    let mut all: Vec<KeyMark> =
+        vec![KeyMark::Unrated, KeyMark::Bar, KeyMark::Planned, KeyMark::Span];
     all.extend([DotMark::Finished, DotMark::Stopped, DotMark::Different].map(KeyMark::Dot));
     for kind in [SignalKind::Up, SignalKind::Back] {
-        all.extend([ChartChoice::Tried, ChartChoice::Not].map(|choice| KeyMark::Signal(kind, choice)));
+        all.extend(
+            [ChartChoice::Tried, ChartChoice::Not].map(|choice| KeyMark::Signal(kind, choice)),
+        );
     }
-    all.extend([SignalKind::Talk, SignalKind::Pause].map(|kind| KeyMark::Signal(kind, ChartChoice::Not)));
+    all.extend(
+        [SignalKind::Talk, SignalKind::Pause].map(|kind| KeyMark::Signal(kind, ChartChoice::Not)),
+    );
     let shape = |mark: KeyMark| {
         let svg = super::mark(mark).unwrap();
         assert!(svg.contains("aria-hidden=\"true\""));
@@ -120,7 +125,9 @@ fn a_summary_with_nothing_in_it_has_no_charts_and_still_reads() {
     let words = Words::for_language("en");
     let invented = Invented::new(1, 3);
     let first = invented.earlier(1);
-    assert!(ChartsScreen::new(&first, &words).unwrap().charts.iter().all(|chart| draw(chart).is_some()));
+    assert!(
+        ChartsScreen::new(&first, &words).unwrap().charts.iter().all(|chart| draw(chart).is_some())
+    );
     let open = first.open_form(&invented.identity()).unwrap();
     let received = frond_core::summary::open_summary(&open, None).unwrap();
     assert!(ReadingScreen::new(&received, &words, false).is_ok());

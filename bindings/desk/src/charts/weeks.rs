@@ -43,7 +43,13 @@ pub(super) fn draw(weeks: &Weeks) -> Option<Drawing> {
             }
             if let Some((least, most)) = week.planned {
                 let ends = (at(column, f64::from(most)).1, at(column, f64::from(least)).1);
-                marks::planned(area, at(column, 0.0).0, ends.0, ends.1, ((right - left) / 3).clamp(2, 6))?;
+                marks::planned(
+                    area,
+                    at(column, 0.0).0,
+                    ends.0,
+                    ends.1,
+                    ((right - left) / 3).clamp(2, 6),
+                )?;
             }
             if index.is_multiple_of(every) {
                 let below = i32::try_from(HEIGHT - 18).unwrap_or(0);

@@ -4,13 +4,16 @@
 //! keys          the clinic's keys, an age file under the passphrase
 //! keys-copied   empty: a copy of the keys was made and looked at
 //! lock          held while a program has the folder
+//! diaries       the keys that diaries are known by, sealed
 //! drafts/ programmes/ summaries/ index/
 //! ```
 
+use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io::{ErrorKind, Write};
 use std::os::unix::fs::{DirBuilderExt, OpenOptionsExt};
 use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, PoisonError};
 
 use crate::failure::Failure;
 
@@ -20,6 +23,22 @@ pub(crate) struct Folder {
     path: PathBuf,
     /// Held as long as it is open.
     _lock: File,
+    /// Rooms that one part of this program has for itself.
+    held: Mutex<BTreeSet<&'static str>>,
+}
+
+/// A room that one part of this program has for itself, until this is dropped.
+#[derive(Debug)]
+pub(crate) struct Held {
+    folder: Arc<Folder>,
+    room: &'static str,
+}
+
+impl Drop for Held {
+    fn drop(&mut self) {
+        let mut held = self.folder.held.lock().unwrap_or_else(PoisonError::into_inner);
+        held.remove(self.room);
+    }
 }
 
 /// A file of the desk could not be read or written. It carries no path and no content.
@@ -63,10 +82,9 @@ impl Folder {
             )),
             fs::TryLockError::Error(error) => not_made(error),
         })?;
-        Ok(Self { path: path.to_path_buf(), _lock: lock })
+        Ok(Self { path: path.to_path_buf(), _lock: lock, held: Mutex::default() })
     }
 
-    #[allow(dead_code, reason = "the rooms that use it are being built")]
     /// The folder of one kind of file, made where it is not.
     ///
     /// # Errors
@@ -75,6 +93,12 @@ impl Folder {
         let room = self.path.join(name);
         make(&room)?;
         Ok(room)
+    }
+
+    /// Has a room for oneself; `None` while another part of this program has it, as one that is just ending.
+    pub(crate) fn hold(self: &Arc<Self>, room: &'static str) -> Option<Held> {
+        let mut held = self.held.lock().unwrap_or_else(PoisonError::into_inner);
+        held.insert(room).then(|| Held { folder: self.clone(), room })
     }
 
     /// A file of the folder itself; `None` where it is not there.

@@ -1,5 +1,6 @@
-//! `frond check`: is a programme written correctly, and what does it say in plain words.
+//! `frond check`: is a programme written correctly, what does it say in plain words, and who signed it.
 
+use frond_core::handover::{HandOver, is_signed, key_words};
 use frond_core::programme::check::load;
 use frond_core::programme::read::MOST_BYTES;
 use frond_core::programme::readback::read_back;
@@ -20,6 +21,9 @@ struct Found {
     errors: Vec<String>,
     /// What is unusual, with its place and ground.
     warnings: Vec<String>,
+    /// Where it is signed and the signature holds: the words of the key.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    key_words: Option<String>,
     /// The plan in plain sentences, where asked for.
     #[serde(skip_serializing_if = "Option::is_none")]
     plan: Option<Vec<String>>,
@@ -29,10 +33,14 @@ struct Found {
 pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
     // One byte more, so that a file too long is refused in the reader's own words.
     let bytes = file::read(&args.file, MOST_BYTES as u64 * 4)?;
-    let found = match load(&bytes) {
+    let signed = is_signed(&bytes).then(|| HandOver::open(&bytes)).transpose();
+    let signed = signed.map_err(|error| Failure::input(error.to_string()))?;
+    let key_words = signed.as_ref().map(|signed| key_words(&signed.key()).join(" "));
+    let found = match load(signed.as_ref().map_or(&bytes, |signed| signed.text().as_bytes())) {
         Ok((plan, warnings)) => Found {
             usable: true,
             errors: Vec::new(),
+            key_words,
             warnings: warnings.iter().map(ToString::to_string).collect(),
             plan: args.read_back.then(|| read_back(&plan, &Words::for_language(LANGUAGE))),
         },
@@ -40,6 +48,7 @@ pub(crate) fn check(args: &CheckArgs) -> Result<(), Failure> {
             usable: false,
             errors: error.to_string().lines().map(str::to_owned).collect(),
             warnings: Vec::new(),
+            key_words,
             plan: None,
         },
     };
@@ -62,6 +71,11 @@ fn text(page: &mut Page, found: &Found) {
     });
     for warning in &found.warnings {
         page.point(warning);
+    }
+    if let Some(key) = &found.key_words {
+        page.paragraph(&format!(
+            "It is signed, and the signature holds. The words of the key: {key}"
+        ));
     }
     if let Some(plan) = &found.plan {
         page.gap().sentences(plan);

@@ -53,6 +53,8 @@ fn with_programme(lines: &mut Vec<Entry>, file: &Path) -> Result<(), Failure> {
                     programme: plan.id,
                     revision: plan.revision,
                     carried: text.into(),
+                    signed: None,
+                    although: vec![],
                 },
             };
             lines.insert(0, acceptance);

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use frond_core::screens::{Opens, SummaryScreen};
 use frond_core::sealing::SealTo;
-use frond_core::summary::{FileKind, Selection, TimeAlone, file_name, table, to_clinician};
+use frond_core::summary::{FileKind, Selection, TimeAlone, fhir, file_name, table, to_clinician};
 
 use crate::args::SummaryArgs;
 use crate::failure::Failure;
@@ -41,8 +41,11 @@ pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
     let named = |kind| args.out.join(file_name(kind, day));
     if !args.look {
         // Refused before anything is asked.
-        let kinds: &[FileKind] =
-            if args.open { &[FileKind::Open, FileKind::Table] } else { &[FileKind::Sealed] };
+        let kinds: &[FileKind] = match (args.open, args.fhir) {
+            (true, true) => &[FileKind::Open, FileKind::Table, FileKind::Bundle],
+            (true, false) => &[FileKind::Open, FileKind::Table],
+            (false, _) => &[FileKind::Sealed],
+        };
         if let Some(there) = kinds.iter().map(|kind| named(*kind)).find(|path| path.exists()) {
             return Err(file::is_there(&there));
         }
@@ -62,10 +65,15 @@ pub(crate) fn summary(args: &SummaryArgs) -> Result<(), Failure> {
     let failed = |error: &dyn std::fmt::Display| Failure::input(format!("{error}"));
     let files: Vec<(PathBuf, Vec<u8>)> = if args.open {
         let rows = table::csv(&summary).map_err(|error| failed(&error))?;
-        vec![
+        let mut files = vec![
             (named(FileKind::Open), summary.open_form(&identity).map_err(|e| failed(&e))?),
             (named(FileKind::Table), rows.into_bytes()),
-        ]
+        ];
+        if args.fhir {
+            let bundle = fhir::bundle(&summary, fhir::Texts::Carried).map_err(|e| failed(&e))?;
+            files.push((named(FileKind::Bundle), file::json(&bundle)?));
+        }
+        files
     } else {
         let to = seal_to(args, programme)?;
         let alone = if args.time_alone { TimeAlone::Please } else { TimeAlone::NotAsked };

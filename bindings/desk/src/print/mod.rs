@@ -101,6 +101,7 @@ fn plan(page: &mut Page, screen: &PlanScreen) {
         page.paragraph(empty);
     }
     page.sentences(&screen.sentences);
+    page.sentences(screen.key.as_slice());
     press::actions(page, None, &screen.actions);
 }
 

@@ -86,8 +86,11 @@ pub(super) fn hold_questions(page: &mut Page, screen: &HoldQuestionsScreen) {
 
 pub(super) fn accept(page: &mut Page, screen: &AcceptScreen) {
     page.title(&screen.title).sentences(screen.refused.as_slice());
-    for card in &screen.cards {
+    for card in screen.signed.iter().chain(&screen.different).chain(&screen.cards) {
         page.gap().paragraph(&card.title).sentences(&card.lines);
+    }
+    for knowing in &screen.knowing {
+        page.gap().paragraph(&knowing.says);
     }
     page.gap().sentences(screen.yours.as_slice());
     press::actions(page, None, &screen.actions);

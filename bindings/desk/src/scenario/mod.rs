@@ -75,6 +75,13 @@ pub(crate) fn invented(ports: &Ports, folder: &Path, passphrase: &str) -> Result
     Ok(play::play(ports, folder, passphrase)?.end)
 }
 
+/// The scenario played into a folder that is gone again, for tests of what is made of it.
+#[cfg(test)]
+pub(crate) fn played() -> Result<play::Played, Failure> {
+    let room = tempfile::tempdir().map_err(|_| Failure::Else("no room".to_owned()))?;
+    play::play(&ports(), &room.path().join("diary"), PASSPHRASE)
+}
+
 fn make_folder(out: &Path) -> std::io::Result<()> {
     if out.is_dir() {
         return Ok(());
@@ -105,6 +112,7 @@ fn readme(end: &str) -> String {
         ("diary/", "the same diary, sealed, as the companion keeps it"),
         ("summary.json", "the summary of its last evening, signed, in the open"),
         ("summary.csv", "its sessions as a table"),
+        ("summary.fhir.json", "the same for the programs of clinics (FHIR R4)"),
         ("summary.age", "the summary, sealed to the invented clinic, with a wish in it"),
         ("invented-clinic-key.txt", "the key that opens it, invented too"),
     ] {

@@ -34,11 +34,11 @@ pub(super) struct Scene {
 }
 
 /// The whole scenario as played.
-pub(super) struct Played {
+pub(crate) struct Played {
     pub(super) scenes: Vec<Scene>,
-    pub(super) entries: Vec<Entry>,
+    pub(crate) entries: Vec<Entry>,
     /// The last look at the plan.
-    pub(super) end: Stamp,
+    pub(crate) end: Stamp,
     pub(super) last: Screen,
 }
 
@@ -114,7 +114,7 @@ impl Player {
 
     fn told(&mut self, does: &Does, at: Stamp) -> Result<Told, Failure> {
         Ok(match does {
-            Does::Accept(text) => Told::Programme { text: (*text).into() },
+            Does::Accept(text) => Told::unsigned(text),
             Does::EveryQuestionNo => Told::Screening {
                 asked: Asked::FullList,
                 answer: ScreeningAnswer::NothingNew,

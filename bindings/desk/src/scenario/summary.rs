@@ -3,7 +3,7 @@
 use frond_core::screens::ReadingScreen;
 use frond_core::sealing::{Identity, OpenWith, SealTo, SigningKey};
 use frond_core::summary::{
-    DiaryId, DiaryIdentity, Selection, Summary, TimeAlone, open_summary, table,
+    DiaryId, DiaryIdentity, Selection, Summary, TimeAlone, fhir, open_summary, table,
 };
 use frond_core::words::Words;
 use zeroize::Zeroizing;
@@ -35,6 +35,8 @@ pub(super) fn hand_over(played: &Played) -> Result<HandedOver, Failure> {
         .map_err(|_| broken())?;
     let open = summary.open_form(&identity).map_err(|_| broken())?;
     let rows = table::csv(&summary).map_err(|_| broken())?;
+    let bundle = fhir::bundle(&summary, fhir::Texts::Carried).map_err(|_| broken())?;
+    let bundle = crate::file::json(&bundle)?;
     let clinic = Identity::parse(KEY).map_err(|_| broken())?;
     let recipient = clinic.recipient();
     let to = SealTo::Recipients(vec![recipient.clone()]);
@@ -50,6 +52,7 @@ pub(super) fn hand_over(played: &Played) -> Result<HandedOver, Failure> {
     let files = vec![
         ("summary.json", open),
         ("summary.csv", rows.into_bytes()),
+        ("summary.fhir.json", bundle),
         ("summary.age", sealed),
         ("invented-clinic-key.txt", key_file.into_bytes()),
     ];

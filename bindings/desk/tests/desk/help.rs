@@ -6,8 +6,25 @@ use crate::kit::{run, said};
 fn every_command_says_what_it_is_for() {
     let mut all = said(&run(&["--help"]));
     for command in [
-        "demo", "try", "check", "suggest", "replay", "start", "accept", "today", "log", "step",
-        "sign", "call", "spoke", "entries", "plan", "tell", "show",
+        "demo",
+        "try",
+        "desk",
+        "check",
+        "suggest",
+        "replay",
+        "start",
+        "hand-over",
+        "accept",
+        "today",
+        "log",
+        "step",
+        "sign",
+        "call",
+        "spoke",
+        "entries",
+        "plan",
+        "tell",
+        "show",
     ] {
         assert!(all.contains(&format!("\n  {command} ")), "{command} stands in the list");
         all.push_str(&format!("\n\n== {command}\n\n{}", said(&run(&[command, "--help"]))));

@@ -8,7 +8,7 @@ use crate::kit::{Diary, bytes_of, frond, refused, said, write_private};
 fn with_plan() -> Diary {
     let diary = Diary::place();
     let programme = diary.programme();
-    diary.say("02T18:20", &["start", "--programme", &programme, "--yes"]);
+    diary.say("02T18:20", &["start", "--programme", &programme, "--yes", "--although", "unsigned"]);
     diary.say("02T18:30", &["step", "--confirm"]);
     diary
 }

@@ -48,7 +48,8 @@ fn a_diary_is_kept_by_commands_alone() {
     let diary = Diary::place();
     let programme = diary.programme();
 
-    let started = diary.say("02T18:20", &["start", "--programme", &programme, "--yes"]);
+    let started = diary
+        .say("02T18:20", &["start", "--programme", &programme, "--yes", "--although", "unsigned"]);
     assert!(started.contains("This plan is used from now on."));
     diary.say("02T18:25", &NO_TO_ALL);
     diary.say("02T18:30", &["step", "--confirm"]);
@@ -112,7 +113,10 @@ fn a_diary_is_kept_by_commands_alone() {
 #[test]
 fn everything_a_person_can_tell_can_be_told() {
     let diary = Diary::place();
-    diary.say("02T18:20", &["start", "--programme", &diary.programme(), "--yes"]);
+    diary.say(
+        "02T18:20",
+        &["start", "--programme", &diary.programme(), "--yes", "--although", "unsigned"],
+    );
     for told in [
         &["tell", "time-off", "--from", "2026-03-05", "--to", "2026-03-06"][..],
         &["tell", "question", "May I swim?"],
@@ -175,7 +179,10 @@ fn everything_a_person_can_tell_can_be_told() {
 #[test]
 fn what_a_program_reads_is_json_and_the_environment_can_name_the_folder() {
     let diary = Diary::place();
-    diary.say("02T18:20", &["start", "--programme", &diary.programme(), "--yes"]);
+    diary.say(
+        "02T18:20",
+        &["start", "--programme", &diary.programme(), "--yes", "--although", "unsigned"],
+    );
     for (command, screen) in [
         ("today", "today"),
         ("log", "log_session"),

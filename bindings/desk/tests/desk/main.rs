@@ -9,6 +9,7 @@
 )]
 
 mod demo;
+mod hand_over;
 mod help;
 mod keeping;
 mod kept;

@@ -22,21 +22,39 @@ fn bad_input_writes_nothing() {
     let broken = broken.display().to_string();
 
     // Before there is a diary: no folder is made.
-    refused(&diary.run("02T18:00", &["start", "--programme", &broken, "--yes"]), 2);
-    assert!(
-        refused(&diary.run("02T18:00", &["start", "--programme", &programme]), 2).contains("--yes")
+    refused(
+        &diary
+            .run("02T18:00", &["start", "--programme", &broken, "--yes", "--although", "unsigned"]),
+        2,
     );
+    for (given, missing) in
+        [(vec!["--although", "unsigned"], "--yes"), (vec!["--yes"], "--although unsigned")]
+    {
+        let all = [vec!["start", "--programme", &programme], given].concat();
+        assert!(refused(&diary.run("02T18:00", &all), 2).contains(missing));
+    }
     assert!(refused(&diary.run("02T18:00", &["today"]), 2).contains("no diary in this folder"));
     assert!(!diary.folder.exists());
 
-    crate::kit::said(&diary.run("02T18:20", &["start", "--programme", &programme, "--yes"]));
+    crate::kit::said(
+        &diary.run(
+            "02T18:20",
+            &["start", "--programme", &programme, "--yes", "--although", "unsigned"],
+        ),
+    );
     let before = diary.bytes();
     let trainer = ["log", "--practice", "trainer", "--position", "on-back"];
     let log = |rest: &[&'static str]| [&trainer[..], rest].concat();
     for (args, says) in [
         (vec!["start"], "holds something already"),
-        (vec!["accept", &broken, "--yes"], "reviewed is not a line known here"),
-        (vec!["accept", &programme, "--yes"], "You use this plan already"),
+        (
+            vec!["accept", &broken, "--yes", "--although", "unsigned"],
+            "reviewed is not a line known here",
+        ),
+        (
+            vec!["accept", &programme, "--yes", "--although", "unsigned"],
+            "You use this plan already",
+        ),
         (log(&["--ended", "finished", "--minutes", "5", "--peak", "2"]), "which size"),
         (log(&["--ended", "stopped", "--minutes", "5", "--size-mm", "12"]), "--reason"),
         (

@@ -146,7 +146,7 @@ fn a_plan_given_at_the_start_waits_to_be_read() {
     assert_eq!(server.get("/").header("location"), Some("/plan/add"));
     let page = server.page("/plan/add");
     let accept = id(&page, "/plan/accept");
-    server.told("/plan/accept", &[("id", &accept), ("answer", "yes")]);
+    server.told("/plan/accept", &[("id", &accept), ("answer", "yes"), ("although", "unsigned")]);
     assert!(server.page("/steps").contains("You are here"));
 }
 

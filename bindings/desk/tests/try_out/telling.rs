@@ -139,9 +139,9 @@ fn a_hostile_plan_is_read_as_text_and_is_hers_only_when_she_says_so() {
     let accept = hidden(&page, "/plan/accept");
     assert!(server.page("/plan").contains("There is no plan yet"), "reading accepts nothing");
     let id = &accept.iter().find(|(name, _)| name == "id").unwrap().1;
-    server.told("/plan/accept", &[("id", id), ("answer", "yes")]);
+    server.told("/plan/accept", &[("id", id), ("answer", "yes"), ("although", "unsigned")]);
     // Asked again it is the same answer.
-    server.told("/plan/accept", &[("id", id), ("answer", "yes")]);
+    server.told("/plan/accept", &[("id", id), ("answer", "yes"), ("although", "unsigned")]);
     for address in
         ["/today", "/steps", "/plan", "/call", "/step-check", "/entries", "/more", "/spoke"]
     {
@@ -188,4 +188,65 @@ fn a_larger_step_comes_after_its_caution_and_no_address_names_a_step() {
             .status,
         400
     );
+}
+
+/// Signed, as a file and as a sealed link.
+#[test]
+fn a_signed_plan_is_accepted_and_another_key_only_knowingly() {
+    use frond_core::handover::{HandOver, LinkTo, SpokenWords, key_words};
+    use frond_core::ports::OsRandom;
+    use frond_core::sealing::SigningKey;
+
+    let key = |byte| SigningKey::from_seed(&zeroize::Zeroizing::new([byte; 32]));
+    let text = include_str!("../../src/scenario/programme-1.json");
+    let mut plan: serde_json::Value = serde_json::from_str(text).unwrap();
+    let mut signed = |revision: u32, by: u8| {
+        plan["revision"] = revision.into();
+        HandOver::sign(plan.to_string().as_bytes(), &key(by), None).unwrap()
+    };
+    let server = Server::entered(&["--empty"]);
+    let yes = |page: &str, more: &[(&'static str, &'static str)]| {
+        let accept = hidden(page, "/plan/accept");
+        let id = accept.iter().find(|(name, _)| name == "id").unwrap().1.clone();
+        let mut fields = vec![("id".to_owned(), id), ("answer".to_owned(), "yes".to_owned())];
+        fields.extend(more.iter().map(|(name, value)| ((*name).to_owned(), (*value).to_owned())));
+        fields
+    };
+    let sent = |fields: &[(String, String)]| {
+        let fields: Vec<(&str, &str)> =
+            fields.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+        server.post("/plan/accept", &fields)
+    };
+
+    // A sealed link: the words are asked for, and the link is not typed twice.
+    let words = SpokenWords::new(&OsRandom).unwrap();
+    let spoken: Vec<&str> = words.words().collect();
+    let spoken = spoken.join(" ");
+    let link = signed(1, 1).link(LinkTo::Words(&words), &OsRandom).unwrap();
+    let answer = server.upload_with("/plan/add", b"", &[("link", &link), ("words", "")]);
+    assert_eq!(answer.status, 422);
+    assert!(answer.text().contains(&link) && answer.text().contains("href=\"#words\""));
+    let answer = server.upload_with("/plan/add", b"", &[("link", &link), ("words", &spoken)]);
+    assert_eq!(answer.status, 200, "{}", answer.text());
+    let page = answer.text();
+    assert!(page.contains(&key_words(&key(1).verify_key()).join(" ")));
+    assert!(!page.contains("name=\"although\""), "nothing to choose");
+    assert_eq!(sent(&yes(&page, &[])).status, 303);
+
+    // Another key.
+    let page = server.upload("/plan/add", &signed(2, 9).file()).text();
+    assert!(page.contains("value=\"other_key\"") && !page.contains(" checked>"));
+    let answer = sent(&yes(&page, &[]));
+    assert_eq!(answer.status, 422, "not chosen");
+    assert!(answer.text().contains("href=\"#although\""));
+    assert_eq!(sent(&yes(&answer.text(), &[("although", "other_key")])).status, 303);
+    assert!(server.page("/plan").contains(&key_words(&key(9).verify_key()).join(" ")));
+
+    // Altered on its way.
+    let mut altered = signed(3, 9).file();
+    let at = altered.len() / 2;
+    altered[at] ^= 1;
+    let answer = server.upload("/plan/add", &altered);
+    assert_eq!(answer.status, 422);
+    assert_eq!(server.get("/plan/add").status, 200, "nothing waits, the page is alive");
 }

@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use super::accepted::{Although, SignedBy};
 use super::id::{EntryId, SignKey, SignNoted};
 use super::session::Session;
 use crate::moment::Stamp;
@@ -53,6 +54,12 @@ pub enum Content {
         revision: Revision,
         /// The exact text accepted.
         carried: Arc<str>,
+        /// Who signed it; absent: nobody, or it was accepted before plans were signed.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        signed: Option<Box<SignedBy>>,
+        /// What the person chose knowingly.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        although: Vec<Although>,
     },
     /// Signs reported outside a session.
     SignReported {

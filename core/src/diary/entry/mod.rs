@@ -5,12 +5,14 @@
 //! An entry is written as JSON, the same in the sealed journal and in the plain JSON-lines form that the
 //! command line reads, so that a diary opens for as long as JSON can be read.
 
+mod accepted;
 mod content;
 mod id;
 mod session;
 #[cfg(test)]
 mod tests;
 
+pub use accepted::{Although, KeyStood, SignedBy};
 pub use content::{
     Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, Settled, Why,
 };
@@ -35,7 +37,10 @@ macro_rules! opaque {
 
 pub(crate) use opaque;
 
-opaque!(Entry, Content, Session, UsedPart, Ended, Answer, Ratings, SignNoted, SignKey, Settings);
+opaque!(
+    Entry, Content, Session, UsedPart, Ended, Answer, Ratings, SignNoted, SignKey, Settings,
+    SignedBy
+);
 
 /// The place of an entry in the journal, counted from 1. Never a clock (rule sentence T1).
 pub type Place = u64;

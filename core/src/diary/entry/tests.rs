@@ -1,5 +1,7 @@
 //! The stored form of every kind of entry, held still: a diary kept today opens forever.
 
+use zeroize::Zeroizing;
+
 use super::*;
 use crate::practice::breathing::CueKinds;
 use crate::programme::values::{
@@ -8,6 +10,7 @@ use crate::programme::values::{
 use crate::progression::OutcomeKind;
 use crate::reminders::ReminderSettings;
 use crate::safety::{HoldCondition, Sign, Tier};
+use crate::sealing::{Context, SigningKey};
 
 fn line(text: &str) -> Line {
     Line::new(text).unwrap()
@@ -45,6 +48,7 @@ fn every_kind() -> Vec<Content> {
     let id = EntryId([7; 16]);
     let stamp: Stamp = "2026-03-01T09:00:00+01:00[Europe/Madrid]".parse().unwrap();
     let day = stamp.day();
+    let key = SigningKey::from_seed(&Zeroizing::new([1; 32]));
     vec![
         Content::Session(session()),
         Content::Correction { of: id, content: Box::new(Content::Session(session())) },
@@ -55,6 +59,19 @@ fn every_kind() -> Vec<Content> {
             programme: Token::new("plan").unwrap(),
             revision: Revision::new(2).unwrap(),
             carried: "{}".into(),
+            signed: None,
+            although: vec![],
+        },
+        Content::ProgrammeAccepted {
+            programme: Token::new("plan").unwrap(),
+            revision: Revision::new(2).unwrap(),
+            carried: "{}".into(),
+            signed: Some(Box::new(SignedBy {
+                key: key.verify_key(),
+                signature: key.sign(Context::new("frond programme 1"), b"{}"),
+                stood: KeyStood::Other,
+            })),
+            although: Although::ALL.to_vec(),
         },
         Content::SignReported {
             signs: vec![SignNoted { sign: Sign::Fever, tier: Tier::Stop }],

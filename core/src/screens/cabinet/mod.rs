@@ -10,7 +10,9 @@ mod what_if;
 pub use brought::{Brought, BroughtScreen, RefusedFile, WhyRefused, why_refused};
 pub use older::OlderSummaries;
 pub use people::{OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine};
-pub use what_if::{CabinetRule, CabinetWhatIfScreen, DiaryLine, RuleVerdict, WhatIfLine, WhatIfScreen};
+pub use what_if::{
+    CabinetRule, CabinetWhatIfScreen, DiaryLine, RuleVerdict, WhatIfLine, WhatIfScreen,
+};
 
 use chrono::{Datelike, NaiveDate};
 

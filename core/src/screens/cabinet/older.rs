@@ -40,8 +40,12 @@ impl OlderSummaries {
             says.push(words.text("cabinet-others-newer", &[]));
         } else {
             // What the newest does not show any longer may stand in an older one.
-            if let Some(first) = others.iter().map(|one| one.first).min().filter(|day| *day < own.first) {
-                says.push(words.text("cabinet-others-before", &[("first", day(words, first).into())]));
+            if let Some(first) =
+                others.iter().map(|one| one.first).min().filter(|day| *day < own.first)
+            {
+                says.push(
+                    words.text("cabinet-others-before", &[("first", day(words, first).into())]),
+                );
             }
             if others.iter().any(|one| one.entries > own.entries) {
                 says.push(words.text("cabinet-others-more", &[]));

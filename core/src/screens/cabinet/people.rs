@@ -208,8 +208,9 @@ fn sort(people: &mut [Person<'_>], order: PeopleOrder) {
     people.sort_by_key(|one| one.newest.diary.0);
     let newest = |one: &Person<'_>| std::cmp::Reverse(one.newest.made.millis());
     match order {
-        PeopleOrder::OpenFirst => people
-            .sort_by_key(|one| (std::cmp::Reverse(gravity(one.newest)), newest(one))),
+        PeopleOrder::OpenFirst => {
+            people.sort_by_key(|one| (std::cmp::Reverse(gravity(one.newest)), newest(one)))
+        }
         PeopleOrder::Newest => people.sort_by_key(newest),
         PeopleOrder::Nickname => people.sort_by_cached_key(|one| name_of(one.newest)),
         // Who never practised stands first: nothing is longer ago.

@@ -32,6 +32,8 @@ pub struct WhatIfScreen {
     pub tried: String,
     /// What the columns of the entry are called: when, and what it tells.
     pub columns: [String; 2],
+    /// What the column is called that says whether they differ.
+    pub differs: String,
     /// At the end of the diary: what each says.
     pub now: Option<WhatIfLine>,
     /// How often they differ.
@@ -77,6 +79,7 @@ impl WhatIfScreen {
             own: words.text("cabinet-rule-own", &[]),
             tried: words.text("cabinet-rule-tried", &[]),
             columns: [words.text("cabinet-when", &[]), words.text("cabinet-told", &[])],
+            differs: words.text("cabinet-differs-column", &[]),
             now: None,
             counts: None,
             first_title: words.text("cabinet-first-differences", &[]),
@@ -95,10 +98,8 @@ impl WhatIfScreen {
             .lines
             .into_iter()
             .map(|line| WhatIfLine {
-                when: words.text(
-                    "cabinet-at",
-                    &[("day", line.date.into()), ("time", line.time.into())],
-                ),
+                when: words
+                    .text("cabinet-at", &[("day", line.date.into()), ("time", line.time.into())]),
                 what: line.what,
                 own: line.said.text,
                 tried: line.tried.unwrap_or_else(nothing).text,
@@ -191,7 +192,8 @@ fn differ(own: &Fold, other: &Fold, entry: &Entry) -> bool {
     let silent = |basis: &Basis| !matches!(basis, Basis::Step { has_rule: true, .. });
     let (one_silent, two_silent) = (silent(&one.basis), silent(&two.basis));
     let paused = |kind| kind == OutcomeKind::PauseAndCall;
-    let quiet = (one_silent && !paused(one.outcome.kind()), two_silent && !paused(two.outcome.kind()));
+    let quiet =
+        (one_silent && !paused(one.outcome.kind()), two_silent && !paused(two.outcome.kind()));
     match quiet {
         (true, true) => false,
         (false, false) => one.outcome != two.outcome,
@@ -258,9 +260,8 @@ impl CabinetWhatIfScreen {
         let now = |one: &RuleVerdict| one.own != one.tried;
         let mut differing: Vec<_> =
             verdicts.iter().filter(|(_, _, one)| now(one) || one.differs > 0).collect();
-        differing.sort_by_key(|(diary, _, one)| {
-            (std::cmp::Reverse((now(one), one.differs)), diary.0)
-        });
+        differing
+            .sort_by_key(|(diary, _, one)| (std::cmp::Reverse((now(one), one.differs)), diary.0));
         let now_count = verdicts.iter().filter(|(_, _, one)| now(one)).count();
         let mut counts = vec![
             words.text(
@@ -272,8 +273,11 @@ impl CabinetWhatIfScreen {
         if left_out > 0 {
             counts.push(words.text("cabinet-what-if-left-out", &[("count", count(left_out))]));
         }
-        let list: Vec<DiaryLine> =
-            differing.iter().take(LISTED).map(|(diary, name, one)| line(words, *diary, name.as_deref(), one)).collect();
+        let list: Vec<DiaryLine> = differing
+            .iter()
+            .take(LISTED)
+            .map(|(diary, name, one)| line(words, *diary, name.as_deref(), one))
+            .collect();
         let more = differing.len() - list.len();
         Self {
             title: words.text("cabinet-what-if-all", &[]),

@@ -21,8 +21,8 @@ use crate::progression::FoldError;
 use crate::summary::Received;
 use crate::words::Words;
 pub use charts::{
-    Bar, Chart, ChartTable, ChartsScreen, Choice, DotMark, Dots, Drawn, KeyLine, KeyMark, RatedColumn, Signal,
-    SignalKind, StepSpan, Timeline, Week, Weeks,
+    Bar, Chart, ChartTable, ChartsScreen, Choice, DotMark, Dots, Drawn, KeyLine, KeyMark,
+    RatedColumn, Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
 };
 use gather::Gathered;
 

@@ -32,16 +32,29 @@ impl Follows {
         Self { before: before.verify_key(), signature: before.sign(FOLLOWS, &after.to_bytes()) }
     }
 
+    /// What a file says that the older key said.
+    #[must_use]
+    pub(crate) fn said(before: VerifyKey, signature: Signature) -> Self {
+        Self { before, signature }
+    }
+
+    /// The older key's signature.
+    #[must_use]
+    pub(crate) fn signature(&self) -> &Signature {
+        &self.signature
+    }
+
     /// The older key.
     #[must_use]
     pub fn before(&self) -> &VerifyKey {
         &self.before
     }
 
-    /// Whether the older key really said so of `after`.
+    /// Whether the older key really said so of `after`, which is another.
     #[must_use]
     pub fn holds_for(&self, after: &VerifyKey) -> bool {
-        self.before.verify(FOLLOWS, &after.to_bytes(), &self.signature).is_ok()
+        self.before != *after
+            && self.before.verify(FOLLOWS, &after.to_bytes(), &self.signature).is_ok()
     }
 }
 

@@ -41,7 +41,13 @@ fn plan() -> Content {
     let text = include_str!("../../../../bindings/desk/src/scenario/programme-1.json");
     let read: Programme = serde_json::from_str(text).unwrap();
     let carried = Arc::from(text);
-    Content::ProgrammeAccepted { programme: read.id, revision: read.revision, carried }
+    Content::ProgrammeAccepted {
+        programme: read.id,
+        revision: read.revision,
+        carried,
+        signed: None,
+        although: Vec::new(),
+    }
 }
 
 fn received(entries: &[Entry], selection: &Selection) -> Received {
@@ -74,7 +80,10 @@ fn it_says_what_the_summary_says_and_comes_back_from_its_bytes() {
     assert_eq!(digest.practised.unwrap().to_string(), "2026-03-07");
     assert_eq!((digest.open_signs, digest.gravest), (1, Some(Sign::Fever.tier())));
     assert!(digest.is_open() && !digest.time_alone && !digest.narrowed);
-    assert_eq!((digest.first.to_string(), digest.last.to_string()), ("2026-03-02".into(), "2026-03-20".into()));
+    assert_eq!(
+        (digest.first.to_string(), digest.last.to_string()),
+        ("2026-03-02".into(), "2026-03-20".into())
+    );
     assert_eq!(digest.from(), Some(identity().pin()));
     assert_eq!(Digest::decode(&digest.encode().unwrap()), Some(digest));
 }
@@ -111,7 +120,8 @@ fn bytes_of_another_version_or_cut_short_are_no_digest() {
 
 #[test]
 fn the_same_summary_is_known_again_and_another_is_not() {
-    let (one, again) = (received(&entries(), &Selection::default()), received(&entries(), &Selection::default()));
+    let (one, again) =
+        (received(&entries(), &Selection::default()), received(&entries(), &Selection::default()));
     assert_eq!(one.id, again.id);
     let other = received(&entries()[..3], &Selection::default());
     assert_ne!(one.id, other.id);

@@ -143,7 +143,6 @@ cabinet-unfit-other-key = a known diary with another key: { $count }
 cabinet-pins-lost = The list of the marks that diaries are known by was damaged. It was made again from the summaries here, and the damaged one is kept aside. A mark of yours on paper is worth comparing.
 
 # One diary.
-cabinet-visit = Visit
 cabinet-visit-window = Summary
 cabinet-notes-open = Unfold notes
 cabinet-visit-back = All summaries
@@ -171,7 +170,6 @@ cabinet-other-newer = Newer: made { $made }; shows { $first } to { $last }, { $e
 cabinet-remove = Take this diary's summaries away
 cabinet-remove-says = The sealed files of this diary are deleted from this computer for good. Copies elsewhere are out of reach. The mark that the diary is known by stays.
 cabinet-remove-now = Delete them
-cabinet-removed = The summaries of this diary are deleted.
 
 # Another rule.
 cabinet-what-if = What another rule would have said
@@ -182,7 +180,6 @@ cabinet-what-if-about-all = For each diary, its own rule stands beside the other
 cabinet-what-if-not-saved = Nothing is saved by looking.
 cabinet-what-if-narrowed = Entries were left out of this summary, so the rule cannot be replayed from it.
 cabinet-what-if-choose = Which rule to try
-cabinet-what-if-from-plan = The rule of the plan in force
 cabinet-what-if-file = A file with a rule or a plan
 cabinet-what-if-text = Or the rule itself, as JSON
 cabinet-what-if-text-hint = Change what stands here, or paste another one.
@@ -200,6 +197,7 @@ cabinet-when = When
 cabinet-told = Told
 cabinet-when-made = When the summary was made
 cabinet-differs = differs
+cabinet-differs-column = The same?
 cabinet-what-if-counts = { $count ->
         [0] They say the same after every entry ({ $entries }).
         [one] They differ after 1 entry of { $entries }.

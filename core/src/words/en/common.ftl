@@ -115,7 +115,6 @@ refusal-not-open = This is not open, or was closed already. Look again at what i
 refusal-plan = This plan cannot be used as it is. Send it back to whoever wrote it:
     { $why }
 refusal-revision-in-use = You use this plan already. Nothing was changed.
-refusal-older-revision = This is an older version of the plan you use. Nothing was changed. Ask your clinician which one is meant.
 refusal-end-before-start = The last day lies before the first day. Check both.
 refusal-parts = Tell 1 to 6 parts, each up to 24 hours long.
 refusal-size-missing = Tell which size you used.

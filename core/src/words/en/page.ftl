@@ -101,7 +101,7 @@ page-summary-file = Save the file
 page-summary-table = Save the sessions as a table
 page-summary-nobody = Your plan names nobody who could open it. Choose a passphrase, and tell it apart from the file.
 page-error-who = Choose who may open it.
-page-error-table = A table is never sealed. Choose that anyone may open it, or save the file.
+page-error-table = Tables and lists are never sealed. Choose that anyone may open it, or save the file.
 page-summary-secret = If with a passphrase: choose one for this file
 
 page-clock-without = This clock stands as it was when the page was made. Open the page again to see how far it is.

@@ -143,7 +143,6 @@ cabinet-unfit-other-key = un diario conocido con otra clave: { $count }
 cabinet-pins-lost = La lista de las marcas por las que se conocen los diarios estaba dañada. Se volvió a hacer a partir de los resúmenes de aquí, y la dañada queda apartada. Si tiene una marca apuntada en papel, vale la pena compararla.
 
 # Un diario.
-cabinet-visit = Visita
 cabinet-visit-window = Resumen
 cabinet-notes-open = Desplegar las notas
 cabinet-visit-back = Todos los resúmenes
@@ -171,7 +170,6 @@ cabinet-other-newer = Más nuevo: hecho el { $made }; muestra del { $first } al 
 cabinet-remove = Quitar los resúmenes de este diario
 cabinet-remove-says = Los archivos sellados de este diario se borran de este ordenador para siempre. Las copias de otros sitios quedan fuera de alcance. La marca por la que se conoce el diario se queda.
 cabinet-remove-now = Borrarlos
-cabinet-removed = Los resúmenes de este diario se han borrado.
 
 # Otra regla.
 cabinet-what-if = Lo que habría dicho otra regla
@@ -182,7 +180,6 @@ cabinet-what-if-about-all = En cada diario, su propia regla está junto a la otr
 cabinet-what-if-not-saved = Mirar no guarda nada.
 cabinet-what-if-narrowed = De este resumen se dejaron fuera entradas, así que la regla no se puede repetir con él.
 cabinet-what-if-choose = Qué regla probar
-cabinet-what-if-from-plan = La regla del plan en vigor
 cabinet-what-if-file = Un archivo con una regla o un plan
 cabinet-what-if-text = O la regla misma, como JSON
 cabinet-what-if-text-hint = Cambie lo que hay aquí, o pegue otra.
@@ -200,6 +197,7 @@ cabinet-when = Cuándo
 cabinet-told = Contado
 cabinet-when-made = Cuando se hizo el resumen
 cabinet-differs = difiere
+cabinet-differs-column = ¿Lo mismo?
 cabinet-what-if-counts = { $count ->
         [0] Dicen lo mismo después de cada entrada ({ $entries }).
         [one] Difieren después de 1 entrada de { $entries }.

@@ -97,7 +97,6 @@ refusal-not-open = Esto no está pendiente, o ya se cerró. Mira otra vez qué e
 refusal-plan = Este plan no se puede usar tal como está. Devuélvelo a quien lo escribió:
     { $why }
 refusal-revision-in-use = Este plan ya lo estás usando. No se ha cambiado nada.
-refusal-older-revision = Esta es una versión más antigua del plan que usas. No se ha cambiado nada. Pregunta a tu especialista cuál es la buena.
 refusal-end-before-start = El último día es anterior al primero. Revisa los dos.
 refusal-parts = Indica de 1 a 6 partes, cada una de 24 horas como máximo.
 refusal-size-missing = Indica qué tamaño usaste.

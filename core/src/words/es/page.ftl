@@ -101,7 +101,7 @@ page-summary-file = Guardar el archivo
 page-summary-table = Guardar las sesiones como tabla
 page-summary-nobody = Tu plan no nombra a nadie que pueda abrirlo. Elige una contraseña, y dila por un camino distinto del archivo.
 page-error-who = Elige quién puede abrirlo.
-page-error-table = Una tabla nunca va sellada. Elige que cualquiera puede abrirla, o guarda el archivo.
+page-error-table = Las tablas y las listas nunca van selladas. Elige que cualquiera puede abrirla, o guarda el archivo.
 page-summary-secret = Si es con contraseña: elige una para este archivo
 
 page-clock-without = Este reloj está como estaba cuando se hizo la página. Abre la página otra vez para ver por dónde va.

@@ -218,10 +218,7 @@ impl Life {
         }
         if !self.model.lines.iter().any(|line| line.kind == Kind::Plan) {
             let plan = self.line(Kind::Plan, String::new());
-            return self.act(
-                Act::Tell(Box::new(Told::Programme { text: PLAN.into() }), None, plan),
-                Fault::None,
-            );
+            return self.act(Act::Tell(Box::new(Told::unsigned(PLAN)), None, plan), Fault::None);
         }
         let fault = self.fault();
         let pass = self.dice.index(SECRETS);

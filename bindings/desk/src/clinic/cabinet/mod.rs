@@ -18,9 +18,9 @@ mod job;
 mod pins;
 mod shelf;
 mod store;
-mod trial;
 #[cfg(test)]
 mod tests;
+mod trial;
 
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::PathBuf;
@@ -30,15 +30,15 @@ use frond_core::ports::Random;
 use frond_core::sealing::{BoxKey, ClinicKeys, OpenWith, Recipient};
 use frond_core::summary::{DiaryId, Digest, Received, SummaryId};
 
-use super::folder::{Folder, FolderError};
+use super::folder::{Folder, FolderError, Held};
 pub(crate) use arrival::{Arrived, Refused, Taken, arrive};
 pub(crate) use given_name::given_name;
 use index::{Index, IndexKind, Lost};
 pub(crate) use job::{Job, JobKind, Progress};
 use pins::{Pins, Stands};
 pub(crate) use shelf::{Incoming, Shelf, Treat, files_of, held};
-pub(crate) use trial::Newest;
 use store::{FileName, NotRead, Store};
+pub(crate) use trial::Newest;
 
 /// What a digest's seal says it is; the file's name comes after it.
 const PLACE: &[u8] = b"digest 1 ";
@@ -62,6 +62,8 @@ pub(crate) struct Cabinet {
     known: HashMap<SummaryId, FileName>,
     unread: Vec<FileName>,
     unfit: Vec<(FileName, Unfit)>,
+    /// Two cabinets at once would take the index from under each other. Last, so that it is given back last.
+    _held: Held,
 }
 
 /// Why a file of the cabinet is not in the list.
@@ -146,10 +148,12 @@ impl Cabinet {
         random: &Arc<dyn Random>,
         kind: IndexKind,
     ) -> Result<Self, FolderError> {
+        let held = folder.hold("index").ok_or(FolderError::Failed)?;
         let marks = keys.box_key("pins");
         let pins = Pins::read(folder, &marks)?;
         let mut cabinet = Self {
             folder: folder.clone(),
+            _held: held,
             random: random.clone(),
             store: Store::new(folder.room("summaries")?),
             rooms: folder.room("index")?,
@@ -167,8 +171,12 @@ impl Cabinet {
             unfit: Vec::new(),
         };
         let names: HashSet<FileName> = cabinet.store.names()?.into_iter().collect();
-        if cabinet.from_index(&names).is_err() {
-            cabinet.remake();
+        if cabinet.take_from_index(&names).is_err() && !cabinet.remake() {
+            // sled cannot be used here at all; what holds without it takes its place.
+            cabinet.kind = IndexKind::Plain;
+            if cabinet.take_from_index(&names).is_err() {
+                cabinet.remake();
+            }
         }
         // A key that came with a summary that is here was accepted, even where the pins were lost or the
         // program ended before they were kept.
@@ -186,7 +194,7 @@ impl Cabinet {
     }
 
     /// Takes from the index what its seals vouch for.
-    fn from_index(&mut self, names: &HashSet<FileName>) -> Result<(), Lost> {
+    fn take_from_index(&mut self, names: &HashSet<FileName>) -> Result<(), Lost> {
         let mut index = self.kind.open(&self.rooms)?;
         let mut whole = true;
         for (name, sealed) in index.all()? {
@@ -213,18 +221,19 @@ impl Cabinet {
         self.shelf.insert(name, digest);
     }
 
-    /// The index is made anew: what is known goes into a new one, the old one aside.
-    fn remake(&mut self) {
+    /// The index is made anew: what is known goes into a new one, the old one aside. Says whether there is one.
+    fn remake(&mut self) -> bool {
         self.remade = true;
         self.index = None;
         let fresh = self.kind.move_aside(&self.rooms).and_then(|()| self.kind.open(&self.rooms));
-        let Ok(fresh) = fresh else { return };
+        let Ok(fresh) = fresh else { return false };
         self.index = Some(fresh);
         let known: Vec<FileName> = self.shelf.keys().copied().collect();
         for name in known {
             self.note(name);
         }
         self.settle_index();
+        true
     }
 
     /// Puts what is known of a file into the index.
@@ -256,7 +265,7 @@ impl Cabinet {
     }
 
     /// At most so many of the files that are still to be read; they count as read from now on.
-    pub(crate) fn to_read(&mut self, most: usize) -> Vec<FileName> {
+    pub(crate) fn next_unread(&mut self, most: usize) -> Vec<FileName> {
         let from = self.unread.len().saturating_sub(most);
         self.unread.split_off(from)
     }
@@ -285,7 +294,7 @@ impl Cabinet {
     /// Reads what is still to be read, here and now.
     pub(crate) fn read_on(&mut self, keys: &ClinicKeys) {
         let reader = self.reader(keys);
-        for name in self.to_read(usize::MAX) {
+        for name in self.next_unread(usize::MAX) {
             let look = reader.look(name);
             self.looked(look);
         }
@@ -349,6 +358,7 @@ impl Cabinet {
     }
 
     /// Whether the index had to be made anew at this opening.
+    #[cfg(test)]
     pub(crate) fn was_remade(&self) -> bool {
         self.remade
     }

@@ -41,9 +41,10 @@ impl Pins {
     /// [`FolderError`].
     pub(crate) fn read(folder: &Folder, key: &BoxKey) -> Result<Option<Self>, FolderError> {
         let Some(sealed) = folder.read(FILE)? else { return Ok(Some(Self::default())) };
-        let read = key.open(PLACE, &sealed).ok().and_then(|text| {
-            std::str::from_utf8(&text).ok().and_then(parsed)
-        });
+        let read = key
+            .open(PLACE, &sealed)
+            .ok()
+            .and_then(|text| std::str::from_utf8(&text).ok().and_then(parsed));
         match read {
             Some(known) => Ok(Some(Self { known, changed: false })),
             None => {

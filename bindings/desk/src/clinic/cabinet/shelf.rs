@@ -3,7 +3,9 @@
 
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::Duration;
 
 use frond_core::programme::rule::Rule;
 use frond_core::screens::PeopleAsked;
@@ -22,6 +24,11 @@ const AT_ONCE: usize = 12;
 const BATCH: usize = 200;
 /// How deep folders within a folder are looked into.
 const DEEPEST: usize = 4;
+/// How often and after what time an opening is tried again.
+const ENDING: usize = 50;
+const A_MOMENT: Duration = Duration::from_millis(100);
+/// The most files that one folder brings.
+const MOST_FILES: usize = 100_000;
 /// How many threads read files anew.
 const READERS: usize = 2;
 
@@ -33,6 +40,8 @@ pub(crate) struct Shelf {
     /// What is looked for in the list.
     asked: Mutex<PeopleAsked>,
     trial: Mutex<Option<Arc<Trial>>>,
+    /// The desk is locked: what goes on ends.
+    closed: AtomicBool,
 }
 
 /// Files on their way in.
@@ -71,7 +80,7 @@ impl Shelf {
         if let Some(open) = &*place {
             return Ok(open.clone());
         }
-        let mut cabinet = Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random)?;
+        let mut cabinet = opened(clinic)?;
         let unread = cabinet.unread();
         if unread <= AT_ONCE {
             cabinet.read_on(&clinic.keys);
@@ -86,6 +95,19 @@ impl Shelf {
             std::thread::spawn(move || read_anew(&clinic, &cabinet, &job));
         }
         Ok(cabinet)
+    }
+
+    /// The desk is locked: long work ends at the next file, and the cabinet with it.
+    pub(crate) fn close(&self) {
+        self.closed.store(true, Ordering::Relaxed);
+        if let Some(trial) = held(&self.trial).take() {
+            trial.give_up();
+        }
+        *held(&self.cabinet) = None;
+    }
+
+    fn is_closed(&self) -> bool {
+        self.closed.load(Ordering::Relaxed)
     }
 
     /// The long work that goes on, or went on last.
@@ -109,12 +131,7 @@ impl Shelf {
     }
 
     /// Tries a rule over the newest summary of each diary, beside the pages. One that is being tried is given up.
-    pub(crate) fn try_rule(
-        &self,
-        clinic: &Arc<Clinic>,
-        cabinet: &Arc<Mutex<Cabinet>>,
-        rule: Rule,
-    ) {
+    pub(crate) fn try_rule(&self, clinic: &Arc<Clinic>, cabinet: &Arc<Mutex<Cabinet>>, rule: Rule) {
         let diaries = held(cabinet).newest();
         let trial = Arc::new(Trial::new(diaries.len()));
         if let Some(before) = held(&self.trial).replace(trial.clone()) {
@@ -163,6 +180,17 @@ impl Shelf {
     }
 }
 
+/// Opens it; one that was just closed may still be ending.
+fn opened(clinic: &Clinic) -> Result<Cabinet, FolderError> {
+    for _ in 0..ENDING {
+        match Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random) {
+            Err(FolderError::Failed) => std::thread::sleep(A_MOMENT),
+            other => return other,
+        }
+    }
+    Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random)
+}
+
 fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {
     let ends = Ends(job);
     std::thread::scope(|scope| {
@@ -170,7 +198,10 @@ fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {
             scope.spawn(|| {
                 let reader = held(cabinet).reader(&clinic.keys);
                 loop {
-                    let names = held(cabinet).to_read(1);
+                    if clinic.cabinet.is_closed() {
+                        break;
+                    }
+                    let names = held(cabinet).next_unread(1);
                     let Some(name) = names.first() else { break };
                     let look = reader.look(*name);
                     held(cabinet).looked(look);
@@ -185,7 +216,13 @@ fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {
     drop(ends);
 }
 
-fn take_in(clinic: &Clinic, cabinet: &Mutex<Cabinet>, incoming: Incoming, treat: &Treat, job: &Job) {
+fn take_in(
+    clinic: &Clinic,
+    cabinet: &Mutex<Cabinet>,
+    incoming: Incoming,
+    treat: &Treat,
+    job: &Job,
+) {
     let ends = Ends(job);
     let own = clinic.keys.open_with();
     let one = |bytes: &[u8]| -> Result<Taken, Refused> {
@@ -200,12 +237,18 @@ fn take_in(clinic: &Clinic, cabinet: &Mutex<Cabinet>, incoming: Incoming, treat:
     match incoming {
         Incoming::Files(files) => {
             for (count, (name, bytes)) in files.iter().enumerate() {
+                if clinic.cabinet.is_closed() {
+                    break;
+                }
                 job.came(given_name(name), one(bytes));
                 settle(count + 1);
             }
         }
         Incoming::Paths(paths) => {
             for (count, path) in paths.iter().enumerate() {
+                if clinic.cabinet.is_closed() {
+                    break;
+                }
                 let name = path.file_name().map(|name| name.to_string_lossy().into_owned());
                 let taken = read(path).and_then(|bytes| one(&bytes));
                 job.came(name.as_deref().and_then(given_name), taken);
@@ -228,7 +271,7 @@ fn read(path: &Path) -> Result<Vec<u8>, Refused> {
 /// The files of a folder and of the folders in it, by name. What is hidden, or leads elsewhere, is left out.
 ///
 /// # Errors
-/// The folder cannot be read.
+/// The folder cannot be read, or holds more than anybody would bring.
 pub(crate) fn files_of(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     let mut files = Vec::new();
     gather(folder, DEEPEST, &mut files)?;
@@ -239,6 +282,9 @@ pub(crate) fn files_of(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
 fn gather(folder: &Path, deeper: usize, files: &mut Vec<PathBuf>) -> std::io::Result<()> {
     for entry in fs::read_dir(folder)? {
         let entry = entry?;
+        if files.len() >= MOST_FILES {
+            return Err(std::io::ErrorKind::FileTooLarge.into());
+        }
         let kind = entry.file_type()?;
         if entry.file_name().as_encoded_bytes().starts_with(b".") {
             continue;
@@ -247,7 +293,12 @@ fn gather(folder: &Path, deeper: usize, files: &mut Vec<PathBuf>) -> std::io::Re
             files.push(entry.path());
         } else if kind.is_dir() && deeper > 0 {
             // One that cannot be looked into is no reason to leave the others.
-            let _ = gather(&entry.path(), deeper - 1, files);
+            match gather(&entry.path(), deeper - 1, files) {
+                Err(error) if error.kind() == std::io::ErrorKind::FileTooLarge => {
+                    return Err(error);
+                }
+                _ => {}
+            }
         }
     }
     Ok(())

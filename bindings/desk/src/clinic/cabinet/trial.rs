@@ -87,7 +87,9 @@ pub(super) fn try_on(
                     let mut found = held(&trial.0);
                     found.done += 1;
                     match verdict {
-                        Some(verdict) => found.verdicts.push((one.diary, one.name.clone(), verdict)),
+                        Some(verdict) => {
+                            found.verdicts.push((one.diary, one.name.clone(), verdict))
+                        }
                         None => found.left_out += 1,
                     }
                 }

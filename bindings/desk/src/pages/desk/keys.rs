@@ -1,5 +1,7 @@
 //! The clinic's keys: what others need of them, the copy, another passphrase, new keys.
 
+use frond_core::handover::key_words;
+
 use super::first::{at_copy, copy_fields};
 use super::secret;
 use super::visit::{Shown, Visit, see};
@@ -19,7 +21,18 @@ pub(super) fn keys(visit: &mut Visit<'_>) -> Shown {
     let stands =
         if copied { words.text("desk-copied", &[]) } else { words.text("desk-not-copied", &[]) };
     let mut page = Page::new(&visit.frame, words.text("desk-keys", &[]))
-        .text([words.text("desk-keys-are", &[]), stands]);
+        .text([words.text("desk-keys-are", &[]), stands])
+        .part(Part::Card {
+            title: words.text("handover-your-key", &[]),
+            here: None,
+            parts: vec![
+                Part::Text {
+                    says: vec![key_words(&clinic.keys.verify_key()).join(" ")],
+                    class: "code",
+                },
+                Part::Text { says: vec![words.text("handover-your-key-how", &[])], class: "" },
+            ],
+        });
     if let Some(recipient) = clinic.keys.recipient() {
         page = page.part(Part::Card {
             title: words.text("desk-recipient", &[]),
@@ -57,8 +70,7 @@ fn copy_page(visit: &Visit<'_>, problems: Vec<Problem>) -> Shown {
     } else {
         (Look::Next, words.text("desk-later", &[]))
     };
-    let mut page =
-        Page::new(&visit.frame, words.text("desk-copy-title", &[])).problems(problems);
+    let mut page = Page::new(&visit.frame, words.text("desk-copy-title", &[])).problems(problems);
     if copied {
         let press = Press::go(home.clone(), "/").looking(Look::Next);
         page = page.text([words.text("desk-copied", &[])]).presses(vec![press]);

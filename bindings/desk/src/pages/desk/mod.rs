@@ -10,10 +10,13 @@
 
 mod cabinet;
 mod chrome;
+mod compose;
 mod first;
+mod hand_over;
 mod home;
 mod keys;
 mod open;
+mod out;
 mod secret;
 mod state;
 #[cfg(test)]
@@ -34,6 +37,7 @@ use super::serve::Listening;
 use super::try_out::is_offered;
 use crate::args::DeskArgs;
 use crate::failure::{Failure, LANGUAGE};
+pub(crate) use hand_over::said;
 use state::Desk;
 use visit::Visit;
 
@@ -78,12 +82,24 @@ fn router(own: App<Desk>) -> Router {
         .route("/first/restore", shows(first::copy).merge(takes_file(first::restored, first::MOST)))
         .route("/open", shows(open::ask).merge(takes(open::opened)))
         .route("/lock", takes(open::lock))
+        .route(
+            "/hand-over",
+            shows(hand_over::choose).merge(takes_file(hand_over::chosen, hand_over::MOST)),
+        )
+        .route("/hand-over/sign", takes(hand_over::sign))
+        .route("/hand-over/ready", shows(hand_over::ready))
+        .route("/hand-over/sheet", shows(hand_over::sheet))
+        .route("/hand-over/file", takes(hand_over::save))
+        .route("/hand-over/done", takes(hand_over::put_away))
+        .route("/programmes", compose::pages())
+        .route("/programmes/{*rest}", compose::pages())
         .route("/keys", shows(keys::keys))
         .route("/keys/copy", shows(keys::copy).merge(takes_file(keys::looked_at, first::MOST)))
         .route("/keys/copy/file", takes(keys::copy_file))
         .route("/keys/passphrase", shows(keys::passphrase).merge(takes(keys::changed)))
         .route("/keys/new", shows(keys::new).merge(takes(keys::renewed)))
         .merge(cabinet::routes())
+        .merge(out::routes())
         .fallback(|State(app): State<App<Desk>>| app.visit(|visit| Err(visit.nothing_here())))
         .method_not_allowed_fallback(|State(app): State<App<Desk>>| {
             app.visit(|visit| Err(visit.nothing_here()))
@@ -91,5 +107,6 @@ fn router(own: App<Desk>) -> Router {
         .with_state(own)
         .merge(cabinet::still_routes())
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
+        .route("/compose.js", still("text/javascript; charset=utf-8", look::COMPOSE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))
 }

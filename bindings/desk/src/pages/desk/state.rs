@@ -9,10 +9,12 @@ use frond_core::ports::{OsRandom, Random};
 use frond_core::sealing::ClinicKeys;
 use frond_core::words::Words;
 
+use super::hand_over::Handing;
 use crate::args::DeskArgs;
 use crate::clinic::Clinic;
 use crate::clinic::folder::Folder;
 use crate::clinic::keys::{self, KeysError};
+use crate::clinic::programmes;
 use crate::failure::Failure;
 use crate::pages::clock::Clock;
 
@@ -26,6 +28,8 @@ pub(crate) struct Desk {
     clock: Clock,
     pub(super) words: Words,
     open: Option<Arc<Clinic>>,
+    /// A plan on its way; gone when the desk is locked.
+    pub(super) handing: Option<Handing>,
     /// When somebody last asked for a page.
     used: Option<i64>,
 }
@@ -51,12 +55,15 @@ impl Desk {
             Some(path) => path.clone(),
             None => usual_folder()?,
         };
+        let folder = Folder::take(&path)?;
+        programmes::sweep(&folder);
         Ok(Self {
-            folder: Arc::new(Folder::take(&path)?),
+            folder: Arc::new(folder),
             random: Arc::new(OsRandom),
             clock: Clock::beginning(args.now)?,
             words,
             open: None,
+            handing: None,
             used: None,
         })
     }
@@ -94,6 +101,9 @@ impl Desk {
 
     /// Open from now on, with these keys.
     pub(super) fn unlock(&mut self, keys: ClinicKeys) {
+        if let Some(before) = self.open.take() {
+            before.cabinet.close();
+        }
         self.open = Some(Arc::new(Clinic {
             folder: self.folder.clone(),
             keys,
@@ -104,7 +114,10 @@ impl Desk {
 
     /// Locked from now on.
     pub(super) fn lock(&mut self) {
-        self.open = None;
+        if let Some(clinic) = self.open.take() {
+            clinic.cabinet.close();
+        }
+        self.handing = None;
     }
 }
 

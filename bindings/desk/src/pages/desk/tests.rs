@@ -62,8 +62,18 @@ pub(super) fn run(test: impl Future<Output = ()>) {
     tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap().block_on(test);
 }
 
-const SEEN_OPEN: [&str; 5] = ["/", "/keys", "/keys/copy", "/keys/passphrase", "/keys/new"];
-const NEW: &str = "new=invented+words&again=invented+words";
+const SEEN_OPEN: [&str; 9] = [
+    "/",
+    "/keys",
+    "/keys/copy",
+    "/keys/passphrase",
+    "/keys/new",
+    "/programmes",
+    "/hand-over",
+    "/hand-over/ready",
+    "/hand-over/sheet",
+];
+pub(super) const NEW: &str = "new=invented+words&again=invented+words";
 
 #[test]
 fn first_use_makes_keys_and_ends_with_a_copy_that_opens() {
@@ -137,5 +147,83 @@ fn another_passphrase_and_new_keys_ask_for_the_present_one() {
         assert_eq!(server.get("/keys").await.2, before);
         assert_eq!(server.post("/keys/new", "passphrase=others").await.1, "/keys/copy");
         assert_ne!(server.get("/keys").await.2, before, "another line for those who seal");
+    });
+}
+
+/// The words within the marks of a card or a paragraph.
+fn shown(page: &str, class: &str) -> Vec<String> {
+    let mark = format!("class=\"{class}\">");
+    page.split(&mark).skip(1).map(|rest| rest.split('<').next().unwrap().to_owned()).collect()
+}
+
+#[test]
+fn a_plan_is_signed_and_handed_over_with_its_spoken_words_on_the_screen_only() {
+    use frond_core::handover::{HandOver, SpokenWords};
+
+    run(async {
+        let room = tempfile::tempdir().unwrap();
+        let server = Server::on(room.path(), &[]);
+        server.post("/first", NEW).await;
+        let programme = include_bytes!("../../../../../fixtures/programmes/3-breathing-only.json");
+        assert_eq!(server.get("/hand-over/ready").await.1, "/hand-over");
+        for broken in [&b""[..], b"{}", b"<script>"] {
+            let (status, _) = server.upload("/hand-over", broken, "").await;
+            assert_eq!(status, StatusCode::UNPROCESSABLE_ENTITY);
+        }
+        let (_, to) = server.upload("/hand-over", programme, "").await;
+        assert_eq!(to, "/hand-over");
+        let page = server.get("/hand-over").await.2;
+        assert!(!page.contains(" checked>"), "who can read it is her choice");
+        assert_eq!(server.post("/hand-over/sign", "").await.0, 422);
+        let (_, to, _) = server.post("/hand-over/sign", "way=sealed").await;
+        assert_eq!(to, "/hand-over/ready");
+        let page = server.get("/hand-over/ready").await.2;
+        let codes = shown(&page, "code");
+        let [key, spoken, link] = codes.as_slice() else { panic!("{codes:?}") };
+        let typed = SpokenWords::parse(spoken).unwrap();
+        let came = HandOver::from_link(link, Some(&typed)).unwrap();
+        assert_eq!(frond_core::handover::key_words(&came.key()).join(" "), *key);
+        assert!(server.get("/keys").await.2.contains(key), "the same words on the page of keys");
+        // The sheet: the code and the words of the key, and not those that are spoken.
+        let sheet = server.get("/hand-over/sheet").await.2;
+        assert!(sheet.contains("<svg ") && sheet.contains(key) && !sheet.contains(spoken));
+        assert!(!sheet.contains("style="), "nothing that the policy forbids");
+        let (_, _, file) = server.post("/hand-over/file", "").await;
+        assert_eq!(HandOver::open(&file).unwrap().text(), came.text());
+        // Locked, it is gone.
+        server.post("/lock", "").await;
+        assert_eq!(server.get("/hand-over/ready").await.1, "/open");
+        server.post("/open", "passphrase=invented+words").await;
+        assert_eq!(server.get("/hand-over/ready").await.1, "/hand-over");
+    });
+}
+
+/// Digests, which no dictionary knows, in place of a plan's texts.
+#[test]
+fn a_plan_too_long_for_a_code_is_handed_over_as_a_file() {
+    use std::fmt::Write;
+
+    run(async {
+        let room = tempfile::tempdir().unwrap();
+        let server = Server::on(room.path(), &[]);
+        server.post("/first", NEW).await;
+        let text = include_str!("../../../../../fixtures/programmes/3-breathing-only.json");
+        let mut plan: serde_json::Value = serde_json::from_str(text).unwrap();
+        let mut state = 88_172_645_463_325_252u64;
+        let noise = (0..120).fold(String::new(), |mut noise, _| {
+            // Marsaglia's xorshift64.
+            state ^= state << 13;
+            state ^= state >> 7;
+            state ^= state << 17;
+            let _ = write!(noise, "{state:016x}");
+            noise
+        });
+        plan["own_cautions"] = serde_json::json!([noise]);
+        server.upload("/hand-over", plan.to_string().as_bytes(), "").await;
+        server.post("/hand-over/sign", "way=open").await;
+        let page = server.get("/hand-over/ready").await.2;
+        assert!(!page.contains("<svg ") && page.contains("too long for one code"));
+        assert_eq!(server.get("/hand-over/sheet").await.1, "/hand-over/ready");
+        assert!(!server.post("/hand-over/file", "").await.2.is_empty());
     });
 }

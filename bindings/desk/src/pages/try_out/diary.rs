@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use chrono::{Days, NaiveTime, TimeZone};
 use frond_core::companion::{Companion, Copy, Ports, Trouble};
+use frond_core::handover::Handed;
 use frond_core::moment::{Moment, Stamp};
 use frond_core::ports::{KeyKeeper, NoMarks, OsRandom, Random, RealDisk};
 use frond_core::sealing::RecoveryPhrase;
@@ -35,7 +36,7 @@ pub(crate) struct Diary {
     /// Whether the diary is opened with the recovery phrase, which cannot write it anew.
     pub(super) by_phrase: bool,
     /// A programme that was handed over at the start and waits to be read.
-    pub(super) waiting: Option<Arc<str>>,
+    pub(super) waiting: Option<Handed>,
     /// Twelve words that were shown and open nothing yet.
     pub(super) phrase: Option<RecoveryPhrase>,
     /// A copy that was looked into.

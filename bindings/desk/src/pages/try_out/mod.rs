@@ -18,6 +18,7 @@ mod health;
 mod keeping;
 mod ladder;
 mod log;
+pub(crate) mod looked_at;
 mod overview;
 mod own_words;
 mod plan;
@@ -78,7 +79,7 @@ pub(crate) fn try_out(args: &TryArgs) -> Result<(), Failure> {
 }
 
 /// A language that is not there is not quietly another.
-pub(super) fn is_offered(tag: &str) -> Result<(), Failure> {
+pub(crate) fn is_offered(tag: &str) -> Result<(), Failure> {
     if Words::for_language(tag).fell_back().is_none() {
         return Ok(());
     }

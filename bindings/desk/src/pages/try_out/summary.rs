@@ -7,7 +7,7 @@ use frond_core::companion::{Request, Trouble};
 use frond_core::screens::{Screen, SummaryClose, SummaryFormScreen};
 use frond_core::sealing::SealTo;
 use frond_core::summary::{
-    FileKind, Selection, Summary, TimeAlone, file_name, table, to_clinician,
+    FileKind, Selection, Summary, TimeAlone, fhir, file_name, table, to_clinician,
 };
 
 use super::log::choices_of;
@@ -111,7 +111,10 @@ fn closing(visit: &Visit<'_>, screen: &SummaryFormScreen, fields: &Fields) -> Fo
         )
         .hint(words.text("page-summary-alone-hint", &[])),
     ];
-    form.also = vec![("table", words.text("page-summary-table", &[]))];
+    form.also = vec![
+        ("table", words.text("page-summary-table", &[])),
+        ("bundle", words.text("out-summary-bundle", &[])),
+    ];
     form
 }
 
@@ -201,6 +204,13 @@ fn made(
             "application/octet-stream",
             summary.sealed_form(&identity, to, alone).ok(),
         ),
+        None if fields.has("then", "bundle") => (
+            FileKind::Bundle,
+            "application/fhir+json",
+            fhir::bundle(summary, fhir::Texts::Carried)
+                .ok()
+                .and_then(|bundle| crate::file::json(&bundle).ok()),
+        ),
         None if table => (
             FileKind::Table,
             "text/csv; charset=utf-8",
@@ -211,13 +221,15 @@ fn made(
     })
 }
 
-/// To whom it is sealed; nobody where it stays open. A table is never sealed, so it needs the open way.
+/// To whom it is sealed; nobody where it stays open. A table or a list is never sealed, so
+/// it needs the open way.
 fn seal_to(
     visit: &mut Visit<'_>,
     way: SummaryClose,
     fields: &Fields,
 ) -> Result<Result<Option<SealTo>, Problem>, Response> {
-    if fields.has("then", "table") && way != SummaryClose::Open {
+    let plain = fields.has("then", "table") || fields.has("then", "bundle");
+    if plain && way != SummaryClose::Open {
         let says = visit.words.text("page-error-table", &[]);
         return Ok(Err(Problem::at("way", says)));
     }

@@ -103,7 +103,10 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
             spans,
             scale: (0, 10),
             axis: words.text("cabinet-chart-discomfort-axis", &[]),
-            ends: (tick(gathered, first.row.happened.day()), tick(gathered, last.row.happened.day())),
+            ends: (
+                tick(gathered, first.row.happened.day()),
+                tick(gathered, last.row.happened.day()),
+            ),
             columns,
         }),
     })
@@ -122,7 +125,8 @@ fn spans(gathered: &Gathered<'_>, shown: &[&Sat<'_>]) -> Vec<StepSpan> {
             Some((stretch, span)) if *stretch == sat.stretch => span.to = index + 1,
             _ => {
                 let on = sat.stretch.and_then(|index| gathered.stretches.get(index));
-                let row = on.and_then(|on| ladder.iter().position(|(id, _)| id == on.step.id.as_str()));
+                let row =
+                    on.and_then(|on| ladder.iter().position(|(id, _)| id == on.step.id.as_str()));
                 let number = row.map_or(0, |row| row + 1);
                 spans.push((sat.stretch, StepSpan { from: index, to: index + 1, number }));
             }

@@ -106,8 +106,7 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
         .iter()
         .filter(|one| first <= one.day && one.day <= last)
         .filter_map(|one| {
-            let choice =
-                if one.chosen == Some(Chosen::Try) { Choice::Tried } else { Choice::Not };
+            let choice = if one.chosen == Some(Chosen::Try) { Choice::Tried } else { Choice::Not };
             Some(Signal { step: row(&one.step)?, day: at(one.day), kind: one.kind, choice })
         })
         .collect();
@@ -167,10 +166,10 @@ fn found(gathered: &Gathered<'_>) -> Vec<Found> {
 
 fn key(gathered: &Gathered<'_>, ladder: &[(String, String)], signals: &[Signal]) -> Vec<KeyLine> {
     let words = gathered.words;
-    let steps = ladder.iter().enumerate().map(|(index, (_, name))| KeyLine {
-        mark: KeyMark::Step(index + 1),
-        text: name.clone(),
-    });
+    let steps = ladder
+        .iter()
+        .enumerate()
+        .map(|(index, (_, name))| KeyLine { mark: KeyMark::Step(index + 1), text: name.clone() });
     let span = KeyLine { mark: KeyMark::Span, text: words.text("cabinet-mark-span", &[]) };
     let all = [
         (SignalKind::Up, Choice::Tried, words.text("cabinet-mark-up-tried", &[])),
@@ -187,7 +186,9 @@ fn key(gathered: &Gathered<'_>, ladder: &[(String, String)], signals: &[Signal])
     });
     steps
         .chain(std::iter::once(span))
-        .chain(there.map(|(kind, choice, text)| KeyLine { mark: KeyMark::Signal(kind, choice), text }))
+        .chain(
+            there.map(|(kind, choice, text)| KeyLine { mark: KeyMark::Signal(kind, choice), text }),
+        )
         .collect()
 }
 
@@ -204,7 +205,10 @@ fn table(gathered: &Gathered<'_>, found: &[Found]) -> ChartTable {
         .map(|stretch| {
             let began = words.text("cabinet-step-began", &[]);
             let day = stretch.began.day();
-            (day, vec![say::day(gathered, day), name(stretch.step.id.as_str()), began, String::new()])
+            (
+                day,
+                vec![say::day(gathered, day), name(stretch.step.id.as_str()), began, String::new()],
+            )
         })
         .collect();
     rows.extend(found.iter().map(|one| {

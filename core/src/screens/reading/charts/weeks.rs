@@ -91,7 +91,8 @@ fn week(gathered: &Gathered<'_>, begins: NaiveDate, span: (NaiveDate, NaiveDate)
         let daily = u32::from(on.step.schedule.daily_most.get()).max(1);
         let least = found.planned_least.div_ceil(daily).min(free);
         let (short, long) = minutes_of(&on.step);
-        let minutes = (found.planned_least.saturating_mul(short), found.planned_most.saturating_mul(long));
+        let minutes =
+            (found.planned_least.saturating_mul(short), found.planned_most.saturating_mul(long));
         ((least, found.planned_most.min(free)), minutes, found.off)
     });
     Counted {

@@ -54,6 +54,9 @@ pub(crate) enum IndexKind {
     Sled,
     /// In one plain file.
     Plain,
+    /// One that cannot be used.
+    #[cfg(test)]
+    Never,
 }
 
 impl IndexKind {
@@ -65,6 +68,8 @@ impl IndexKind {
         match self {
             Self::Sled => "sled",
             Self::Plain => "plain",
+            #[cfg(test)]
+            Self::Never => "never",
         }
     }
 
@@ -82,6 +87,8 @@ impl IndexKind {
         Ok(match self {
             Self::Sled => Box::new(sled_index::SledIndex::open(&place)?),
             Self::Plain => Box::new(plain::PlainIndex::open(&place)?),
+            #[cfg(test)]
+            Self::Never => return Err(Lost),
         })
     }
 

@@ -7,7 +7,9 @@ fn noise(seed: u64, length: usize) -> Vec<u8> {
     let mut state = seed;
     (0..length)
         .map(|_| {
-            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            state = state
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
             (state >> 33) as u8
         })
         .collect()
@@ -141,6 +143,7 @@ fn a_place_that_cannot_be_used_is_lost_and_no_fault() {
         match kind {
             IndexKind::Sled => fs::write(kind.place(room), b"no folder").unwrap(),
             IndexKind::Plain => fs::create_dir(kind.place(room)).unwrap(),
+            IndexKind::Never => {}
         }
         assert_eq!(kind.open(room).err(), Some(Lost), "{kind:?}");
         kind.move_aside(room).unwrap();

@@ -41,8 +41,12 @@ fn form_page(visit: &Visit<'_>, fields: &Fields, problems: Vec<Problem>) -> Show
     form.fields = vec![
         Field::new("files", words.text("cabinet-bring-files", &[]), Kind::Files { folder: false })
             .hint(words.text("cabinet-bring-files-hint", &[])),
-        Field::new("files", words.text("cabinet-bring-files-all", &[]), Kind::Files { folder: true })
-            .known_as("folder".to_owned()),
+        Field::new(
+            "files",
+            words.text("cabinet-bring-files-all", &[]),
+            Kind::Files { folder: true },
+        )
+        .known_as("folder".to_owned()),
         Field::new("path", words.text("cabinet-bring-path", &[]), line("text", path))
             .hint(words.text("cabinet-bring-path-hint", &[])),
         Field::new("passphrase", words.text("cabinet-bring-passphrase", &[]), line("password", "")),

@@ -60,7 +60,8 @@ pub(super) fn insight(visit: &mut Visit<'_>) -> Shown {
         .in_window(words.text("cabinet-insight-all", &[]))
         .text(screen.says.clone());
     for kind in &screen.kinds {
-        page = page.part(Part::Card { title: kind.heading.clone(), here: None, parts: of_kind(kind) });
+        page =
+            page.part(Part::Card { title: kind.heading.clone(), here: None, parts: of_kind(kind) });
     }
     Ok(page
         .quiet([screen.source.clone()])

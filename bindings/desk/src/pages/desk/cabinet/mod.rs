@@ -12,7 +12,7 @@ mod remove;
 mod rule;
 mod rules;
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;
 mod visit_page;
 
 use std::sync::{Arc, Mutex, MutexGuard};
@@ -89,7 +89,11 @@ impl Visit<'_> {
     }
 
     /// A diary that an address names, with the digest of its newest summary.
-    pub(super) fn diary(&self, opened: &Opened, named: &str) -> Result<(DiaryId, Digest), Response> {
+    pub(super) fn diary(
+        &self,
+        opened: &Opened,
+        named: &str,
+    ) -> Result<(DiaryId, Digest), Response> {
         let diary = DiaryId::try_from(named.to_owned()).map_err(|_| self.nothing_here())?;
         let cabinet = opened.held();
         let newest = cabinet.of(diary).max_by_key(|one| (one.made.millis(), one.summary));
@@ -102,7 +106,10 @@ impl Visit<'_> {
         let reader = opened.held().to_open(id, opened.own());
         let reader = reader.ok_or_else(|| self.nothing_here())?;
         reader.open().map_err(|_| {
-            self.sorry_as(StatusCode::UNPROCESSABLE_ENTITY, self.words.text("cabinet-cannot-open", &[]))
+            self.sorry_as(
+                StatusCode::UNPROCESSABLE_ENTITY,
+                self.words.text("cabinet-cannot-open", &[]),
+            )
         })
     }
 }

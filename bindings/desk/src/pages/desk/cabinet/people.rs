@@ -2,8 +2,8 @@
 
 use frond_core::screens::{PeopleAsked, PeopleOrder, PeopleScreen};
 
-use super::Opened;
 use super::super::visit::{Shown, Visit, see};
+use super::Opened;
 use crate::clinic::cabinet::Unfit;
 use crate::pages::form::{Fields, code, decode};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page, Part, Person, Press};
@@ -31,12 +31,12 @@ fn shown(visit: &Visit<'_>, number: usize) -> Shown {
     page = amiss(visit, &opened, page);
     let bring = Press::go(visit.words.text("cabinet-bring", &[]), "/bring");
     if screen.empty.is_empty() {
+        page = page.presses(vec![bring.looking(Look::Equal)]);
         page = page.part(Part::Form(form(&screen))).quiet(screen.says.clone());
         page = page.part(Part::People { people: screen.people.iter().map(person).collect() });
         let around = [&screen.before, &screen.after].into_iter().flatten();
         let around = around.map(|(to, label)| Press::go(label, format!("/people/page/{to}")));
         page = page.presses(around.collect()).presses(vec![
-            bring.looking(Look::Equal),
             Press::go(visit.words.text("cabinet-what-if-all", &[]), "/rules"),
             Press::go(visit.words.text("cabinet-insight-all", &[]), "/insight"),
         ]);
@@ -84,7 +84,8 @@ fn amiss<'a>(visit: &Visit<'_>, opened: &Opened, mut page: Page<'a>) -> Page<'a>
     let words = &visit.words;
     let cabinet = opened.held();
     if cabinet.lost_pins() {
-        page = page.part(Part::Notice { says: vec![words.text("cabinet-pins-lost", &[])], press: None });
+        page = page
+            .part(Part::Notice { says: vec![words.text("cabinet-pins-lost", &[])], press: None });
     }
     let unfit = cabinet.unfit();
     if unfit.is_empty() {

@@ -30,7 +30,8 @@ pub(super) fn ask(visit: &mut Visit<'_>, named: &str) -> Shown {
 /// The page that asks which rule.
 fn asked(visit: &Visit<'_>, back: &str, text: &str, problems: Vec<Problem>) -> Shown {
     let words = &visit.words;
-    let form = form(words, &format!("{back}/rule"), text, words.text("cabinet-what-if-compare", &[]));
+    let form =
+        form(words, &format!("{back}/rule"), text, words.text("cabinet-what-if-compare", &[]));
     Ok(Page::new(&visit.frame, words.text("cabinet-what-if", &[]))
         .problems(problems)
         .text([
@@ -44,13 +45,8 @@ fn asked(visit: &Visit<'_>, back: &str, text: &str, problems: Vec<Problem>) -> S
 
 /// Which rule is tried: a file, or the rule itself.
 pub(super) fn form(words: &Words, to: &str, text: &str, submit: String) -> Form {
-    let file = Kind::Line {
-        input: "file",
-        value: String::new(),
-        mode: "",
-        offers: vec![],
-        short: false,
-    };
+    let file =
+        Kind::Line { input: "file", value: String::new(), mode: "", offers: vec![], short: false };
     let mut form = Form::to(to, submit);
     form.upload = true;
     form.fields = vec![
@@ -152,12 +148,15 @@ fn page(
         page = page.part(Part::Table(table(screen, now.what.clone(), std::slice::from_ref(now))));
     }
     if !screen.first.is_empty() {
-        page = page.part(Part::Heading { text: screen.first_title.clone() });
         page = page.part(Part::Table(table(screen, screen.first_title.clone(), &screen.first)));
     }
     if !screen.all.is_empty() {
         let all = Part::Table(table(screen, screen.all_title.clone(), &screen.all));
-        page = page.part(Part::Fold { title: screen.all_title.clone(), open: false, parts: vec![all] });
+        page = page.part(Part::Fold {
+            title: screen.all_title.clone(),
+            open: false,
+            parts: vec![all],
+        });
     }
     if let Some(plan) = plan {
         let points = read_back_rule(rule, plan, words);
@@ -205,7 +204,7 @@ fn table(screen: &WhatIfScreen, caption: String, lines: &[WhatIfLine]) -> Table 
     };
     Table {
         caption,
-        columns: vec![when, what, screen.own.clone(), screen.tried.clone(), String::new()],
+        columns: vec![when, what, screen.own.clone(), screen.tried.clone(), screen.differs.clone()],
         rows: lines.iter().map(row).collect(),
     }
 }

@@ -61,13 +61,13 @@ pub(super) fn now(visit: &mut Visit<'_>) -> Shown {
             .answer());
     }
     let screen = CabinetWhatIfScreen::new(words, &found.verdicts, found.left_out);
-    let mut page = Page::new(&visit.frame, &screen.title)
-        .text(screen.counts.clone())
-        .part(Part::Table(Table {
+    let mut page = Page::new(&visit.frame, &screen.title).text(screen.counts.clone()).part(
+        Part::Table(Table {
             caption: screen.caption.clone(),
             columns: screen.columns.to_vec(),
             rows: screen.rows.iter().map(|row| row.to_vec()).collect(),
-        }));
+        }),
+    );
     if !screen.list.is_empty() {
         page = page
             .part(Part::Heading { text: screen.list_title.clone() })

@@ -1,7 +1,9 @@
 //! One diary, as it is read in the ten minutes before a visit: the reading's own order, charts after it, and what can
 //! be done next.
 
-use frond_core::screens::{Chart, ChartsScreen, OlderSummaries, Point, ReadingPart, ReadingPartKind, ReadingScreen};
+use frond_core::screens::{
+    Chart, ChartsScreen, OlderSummaries, Point, ReadingPart, ReadingPartKind, ReadingScreen,
+};
 use frond_core::summary::{DiaryId, Received, SummaryId};
 
 use super::super::visit::{Shown, Visit};
@@ -36,13 +38,7 @@ fn summary_id(named: &str) -> Option<SummaryId> {
     crate::clinic::cabinet::hash(named).map(SummaryId)
 }
 
-fn shown(
-    visit: &Visit<'_>,
-    opened: &Opened,
-    diary: DiaryId,
-    id: SummaryId,
-    notes: bool,
-) -> Shown {
+fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, notes: bool) -> Shown {
     let received = visit.received(opened, id)?;
     let unread = |_| visit.sorry(visit.words.text("cabinet-cannot-open", &[]));
     let screen = ReadingScreen::new(&received, &visit.words, notes).map_err(unread)?;
@@ -73,16 +69,16 @@ fn shown(
             .iter()
             .map(|(id, text)| Press::go(text, format!("/summaries/{id}")))
             .collect();
-        let parts = vec![
-            Part::Text { says: older.says.clone(), class: "" },
-            Part::Presses { presses },
-        ];
+        let parts =
+            vec![Part::Text { says: older.says.clone(), class: "" }, Part::Presses { presses }];
         page = page.part(Part::Card { title: older.title, here: None, parts });
     }
     Ok(page
         .quiet(screen.cautions.clone())
         .presses(vec![
             Press::go(words.text("cabinet-what-if", &[]), format!("/people/{diary}/rule"))
+                .looking(Look::Equal),
+            Press::go(words.text("out-title", &[]), format!("/people/{diary}/out"))
                 .looking(Look::Equal),
             Press::go(words.text("cabinet-visit-back", &[]), "/people"),
             Press::go(words.text("cabinet-remove", &[]), format!("/people/{diary}/remove")),
@@ -103,6 +99,15 @@ fn part<'a>(
         let to = format!("/people/{}/notes", received.from.diary);
         let open = Press::go(visit.words.text("cabinet-notes-open", &[]), to);
         parts.push(Part::Presses { presses: vec![open] });
+    }
+    let present = &received.summary.present;
+    if part.part == ReadingPartKind::Open
+        && (!present.open_signs.is_empty() || present.pause.is_some())
+    {
+        let says = part.points.iter().map(|point| point.text.clone()).collect();
+        return page
+            .part(Part::Heading { text: part.heading.clone() })
+            .part(Part::Notice { says, press: None });
     }
     let folded = matches!(
         part.part,
