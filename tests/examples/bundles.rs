@@ -1,4 +1,5 @@
-//! Writes FHIR bundles of invented diaries into a folder, for the independent validator in `tests/fhir`:
+//! Writes FHIR bundles of invented diaries into a folder, for the independent validator in `tests/fhir`, and their
+//! summaries beside it in FOLDER.summaries, for what else looks at them from outside:
 //! `cargo run -p frond-tests --example bundles -- FOLDER [SESSIONS OF TEN YEARS]`.
 
 #[path = "../tests/fhir/made.rs"]
@@ -18,8 +19,11 @@ fn main() -> Result<(), Box<dyn Error>> {
     let folder = PathBuf::from(args.next().ok_or("which folder?")?);
     let sessions = args.next().map_or(Ok(3_650), |sessions| sessions.parse())?;
     fs::create_dir_all(&folder)?;
+    let summaries = folder.with_extension("summaries");
+    fs::create_dir_all(&summaries)?;
     let write = |name: &str, summary: &Summary, texts| -> Result<(), Box<dyn Error>> {
         let bundle = bundle(summary, texts)?;
+        fs::write(summaries.join(format!("{name}.json")), summary.open_form(&made::identity())?)?;
         Ok(fs::write(folder.join(format!("{name}.json")), serde_json::to_vec(&bundle)?)?)
     };
     write("empty-diary", &made::empty(), Texts::Carried)?;

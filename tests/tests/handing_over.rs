@@ -206,6 +206,16 @@ fn another_programme_is_said_and_is_no_revision() {
     assert!(screen.knowing.is_empty());
     assert_eq!(screen.different.unwrap().lines.len(), 1, "said, and not compared line by line");
     assert!(screen.yours.is_some(), "is this yours stays");
+    home.tell(told(&handed, &[]));
+    // Back to the first one: an older revision of it than was used before is older all the same.
+    needs(&mut home, &by(1, 2), &[Although::OlderRevision]);
+    assert_eq!(shown(&mut home, &by(1, 2)).different.unwrap().lines.len(), 2);
+    needs(&mut home, &by(1, 4), &[]);
+    home.tell(told(&by(1, 2), &[Although::OlderRevision]));
+    home.companion.save().unwrap();
+    let mut home = home.reopen();
+    assert_eq!(home.companion.state().last_revision("another"), Some(1), "from the snapshot");
+    needs(&mut home, &by(1, 3), &[]);
 }
 
 #[test]

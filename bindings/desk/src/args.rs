@@ -303,6 +303,9 @@ pub(crate) struct LetterArgs {
     /// A new file to write it to, a PDF
     #[arg(long, value_name = "FILE")]
     pub(crate) out: PathBuf,
+    /// Print the letter as JSON too, for a program to read
+    #[arg(long)]
+    pub(crate) json: bool,
 }
 
 /// The newest summary of each diary counts. Nobody is named in what is written: a diary is known by its own

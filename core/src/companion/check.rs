@@ -223,8 +223,7 @@ impl Facts<'_> {
 
     fn accepted(&self, handed: &Handed, although: &[Although]) -> Result<Content, Refusal> {
         let arrival = Arrival::of(handed).map_err(Refusal::from)?;
-        let state = self.companion.state();
-        let standing = Standing::of(&arrival, state.pinned(), self.programme());
+        let standing = Standing::of(&arrival, Some(self.companion.state()));
         if standing.against == Against::InUse {
             return Err(Refusal::RevisionInUse);
         }

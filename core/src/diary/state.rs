@@ -15,7 +15,7 @@ use crate::safety::HoldCondition;
 use crate::sealing::VerifyKey;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 6;
+const VERSION: u16 = 7;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -58,6 +58,8 @@ pub struct State {
     accepted: Option<(String, u32)>,
     /// The clinic's key that is pinned: the one that signed the programme accepted last among those signed.
     pinned: Option<VerifyKey>,
+    /// Of each programme that was ever accepted, the revision accepted last.
+    revisions: Vec<(String, u32)>,
     screened: Option<Screened>,
 }
 
@@ -133,6 +135,7 @@ impl State {
             nothing_new: None,
             accepted: None,
             pinned: None,
+            revisions: Vec::new(),
             screened: None,
         }
     }
@@ -201,7 +204,10 @@ impl State {
             Content::Reminders(settings) => self.reminders = serde_json::to_string(settings).ok(),
             Content::PutOff { until } => self.put_off = Some(*until),
             Content::ProgrammeAccepted { programme, revision, signed, .. } => {
-                self.accepted = Some((programme.as_str().to_owned(), revision.get()));
+                let (programme, revision) = (programme.as_str().to_owned(), revision.get());
+                self.revisions.retain(|(known, _)| *known != programme);
+                self.revisions.push((programme.clone(), revision));
+                self.accepted = Some((programme, revision));
                 // A plan that nobody signed takes the place of no key.
                 if let Some(signed) = signed {
                     self.pinned = Some(signed.key);
@@ -311,6 +317,12 @@ impl State {
     #[must_use]
     pub fn pinned(&self) -> Option<VerifyKey> {
         self.pinned
+    }
+
+    /// The revision of a programme that was accepted last, whatever is in use now.
+    #[must_use]
+    pub fn last_revision(&self, programme: &str) -> Option<u32> {
+        self.revisions.iter().find(|(known, _)| known == programme).map(|(_, revision)| *revision)
     }
 
     /// The rule's facts.

@@ -1,9 +1,10 @@
 //! A programme on its way from the clinician to the phone: signed, as a file or as the link of one QR code.
 //!
-//! Decides what is signed and how it travels: the outer form of the file ([`HandOver::file`]), the link
-//! with its dictionary, its sealing and its bound ([`HandOver::link`]), that a key's word that another
-//! follows it ([`Follows`](crate::sealing::Follows)) goes along, and the words by which two people compare a key ([`key_words`]). What comes in is
-//! verified before it is read as a programme, and the exact bytes that were signed are what is kept.
+//! Decides what is signed and how it travels: the outer form of the file ([`HandOver::file`]), the link with
+//! its dictionary, its sealing and its bound ([`HandOver::link`]), that a key's word that another follows it
+//! ([`Follows`](crate::sealing::Follows)) goes along, and the words by which two people compare a key
+//! ([`key_words`]). What comes in is verified before it is read as a programme, and the exact bytes that were
+//! signed are what is kept.
 //!
 //! At the other end: [`Arrival`] is what a person was handed, [`Standing`] how it stands to the key that is
 //! pinned and the programme in use.

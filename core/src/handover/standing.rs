@@ -4,8 +4,7 @@
 
 use super::Arrival;
 use crate::diary::entry::{Although, KeyStood};
-use crate::programme::plan::Programme;
-use crate::sealing::VerifyKey;
+use crate::diary::state::State;
 
 /// How it stands to the programme in use.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,12 +30,17 @@ pub struct Standing {
     pub key: Option<KeyStood>,
     /// How it stands to the programme in use.
     pub against: Against,
+    /// The revision of this very programme that was used before another took its place, where that one was
+    /// newer.
+    pub newer_before: Option<u32>,
 }
 
 impl Standing {
-    /// Compares.
+    /// Compares with a diary; `None`: one that is about to begin.
     #[must_use]
-    pub fn of(arrival: &Arrival, pinned: Option<VerifyKey>, in_use: Option<&Programme>) -> Self {
+    pub fn of(arrival: &Arrival, diary: Option<&State>) -> Self {
+        let pinned = diary.and_then(State::pinned);
+        let in_use = diary.and_then(|diary| diary.rule().programme());
         let key = arrival.signed.map(|signed| match pinned {
             None => KeyStood::First,
             Some(pin) if pin == signed.key => KeyStood::Same,
@@ -52,7 +56,12 @@ impl Standing {
             Some(used) if used == plan => Against::InUse,
             Some(_) => Against::SameNumber,
         };
-        Self { key, against }
+        let before = diary.and_then(|diary| diary.last_revision(plan.id.as_str()));
+        let newer_before = match against {
+            Against::Another => before.filter(|before| *before > plan.revision.get()),
+            _ => None,
+        };
+        Self { key, against, newer_before }
     }
 
     /// What has to be chosen knowingly.
@@ -66,6 +75,7 @@ impl Standing {
         let against = match self.against {
             Against::Older => Some(Although::OlderRevision),
             Against::SameNumber => Some(Although::SameRevision),
+            Against::Another if self.newer_before.is_some() => Some(Although::OlderRevision),
             Against::Nothing | Against::Newer | Against::InUse | Against::Another => None,
         };
         key.into_iter().chain(against).collect()

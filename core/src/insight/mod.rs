@@ -36,7 +36,7 @@ pub use nonoverlap::{LEAST_COMPARED, Nonoverlap};
 pub use practised::Practised;
 pub use proportion::{Interval, clopper_pearson, jeffreys, wilson};
 pub use slope::{MOST_FITTED, Slope};
-pub use spread::{Spread, median, quantile};
+pub use spread::{Range, Spread, median, quantile};
 pub use survival::{Followed, LEAST_PEOPLE, Survival, SurvivalPoint};
 pub use trend::{LEAST_FOR_TREND, MannKendall};
 

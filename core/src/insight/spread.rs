@@ -40,6 +40,30 @@ pub(super) fn middle(sorted: &[f64]) -> Option<f64> {
     }
 }
 
+/// Numbers in short: minutes, for example.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Range {
+    /// The lowest.
+    pub least: f64,
+    /// The median.
+    pub median: f64,
+    /// The highest.
+    pub most: f64,
+}
+
+impl Range {
+    /// Of numbers in any order. `None` without numbers, or where one is no finite number.
+    #[must_use]
+    pub fn of(numbers: &[f64]) -> Option<Self> {
+        if numbers.iter().any(|number| !number.is_finite()) {
+            return None;
+        }
+        let mut sorted = numbers.to_vec();
+        sorted.sort_by(f64::total_cmp);
+        Some(Self { least: *sorted.first()?, median: middle(&sorted)?, most: *sorted.last()? })
+    }
+}
+
 /// Ratings in short.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Spread {

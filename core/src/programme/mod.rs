@@ -4,6 +4,8 @@
 //! and at [`check::load`] for how one is taken in.
 
 pub mod check;
+pub mod differences;
+pub mod draft;
 pub mod fault;
 pub mod plan;
 pub mod read;

@@ -4,8 +4,8 @@
 //!
 //! Decides nothing: what the sentences of a rule mean is [`crate::progression`]'s.
 
-mod plain;
-mod rules;
+pub(super) mod plain;
+pub(super) mod rules;
 
 use super::plan::{Breath, IntendedFor, Part, PracticePlan, Programme, Step};
 use super::rule::Rule;
@@ -15,6 +15,9 @@ use plain::{
     capital, days, hours, list, minutes, name_of, place, position, rated, schedule, sign, tier,
     when, whole, widest,
 };
+
+/// What a step is called in a sentence.
+pub(super) type Naming<'a> = dyn Fn(&StepId) -> String + 'a;
 
 /// The whole programme in sentences, one each.
 #[must_use]
@@ -37,11 +40,11 @@ pub fn read_back(programme: &Programme, words: &Words) -> Vec<String> {
 pub fn read_back_rule(rule: &Rule, programme: &Programme, words: &Words) -> Vec<String> {
     let mut said = Vec::new();
     let on = words.text("readback-on-every-step", &[]);
-    rules::rule(rule, &on, programme, words, &mut said);
+    rules::rule(rule, &on, &|id| step_named(programme, id, words), words, &mut said);
     said
 }
 
-fn head(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn head(p: &Programme, words: &Words, said: &mut Vec<String>) {
     let who = match p.intended_for {
         IntendedFor::Adult => words.text("readback-adult", &[]),
         IntendedFor::YoungerSafeguardingConfirmed => words.text("readback-younger", &[]),
@@ -91,7 +94,7 @@ fn head(p: &Programme, words: &Words, said: &mut Vec<String>) {
     ));
 }
 
-fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
     if p.steps.is_empty() {
         said.push(words.text("readback-no-steps", &[]));
         return;
@@ -108,12 +111,12 @@ fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
         said.push(one_step(index, step, words));
         if let Some(own) = &step.rule {
             let on = words.text("readback-on-step", &[("number", place(index + 1))]);
-            rules::rule(own, &on, p, words, said);
+            rules::rule(own, &on, &|id| step_named(p, id, words), words, said);
         }
     }
 }
 
-fn one_step(index: usize, step: &Step, words: &Words) -> String {
+pub(super) fn one_step(index: usize, step: &Step, words: &Words) -> String {
     let parts: Vec<String> = step.parts.iter().map(|one| part(one, words)).collect();
     let parts = capital(&parts.join(&words.text("common-then", &[])));
     let mut said = vec![words.text(
@@ -142,7 +145,7 @@ fn instruction(text: &str, words: &Words) -> String {
     words.text("readback-instruction", &[("text", text.into())])
 }
 
-fn part(part: &Part, words: &Words) -> String {
+pub(super) fn part(part: &Part, words: &Words) -> String {
     let time = minutes(part.minutes, words).into();
     match &part.trainer {
         Some(trainer) => {
@@ -157,7 +160,7 @@ fn part(part: &Part, words: &Words) -> String {
     }
 }
 
-fn practice(plan: &PracticePlan, words: &Words) -> String {
+pub(super) fn practice(plan: &PracticePlan, words: &Words) -> String {
     let mut said = vec![words.text(
         "readback-practice",
         &[
@@ -172,7 +175,7 @@ fn practice(plan: &PracticePlan, words: &Words) -> String {
     said.join(" ")
 }
 
-fn breath(breath: Breath, words: &Words) -> String {
+pub(super) fn breath(breath: Breath, words: &Words) -> String {
     let seconds = |tenths: u32| {
         let places = u8::from(!tenths.is_multiple_of(10));
         Value::decimal(f64::from(tenths) / 10.0, places)
@@ -194,7 +197,7 @@ fn breath(breath: Breath, words: &Words) -> String {
     words.text("readback-breath", &[("phases", phases.join(", ").into())])
 }
 
-fn asking(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn asking(p: &Programme, words: &Words, said: &mut Vec<String>) {
     let asked: Vec<String> = RatingKind::ALL
         .into_iter()
         .filter(|kind| *kind == RatingKind::Peak || p.ratings_asked.contains(kind))
@@ -219,7 +222,7 @@ fn asking(p: &Programme, words: &Words, said: &mut Vec<String>) {
     }
 }
 
-fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
     for line in &p.stricter_signs {
         let (sign, tier) = (sign(line.sign, words).into(), tier(line.tier, words).into());
         said.push(words.text("readback-sign-stricter", &[("sign", sign), ("tier", tier)]));
@@ -237,7 +240,7 @@ fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
     }
 }
 
-fn around(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn around(p: &Programme, words: &Words, said: &mut Vec<String>) {
     if p.manner.numbers_folded {
         said.push(words.text("readback-numbers-folded", &[]));
     }
@@ -265,4 +268,4 @@ fn step_named(p: &Programme, id: &StepId, words: &Words) -> String {
 }
 
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;

@@ -131,6 +131,15 @@ pub enum Unusual {
     RuleWithoutSteps,
 }
 
+impl Unusual {
+    /// A larger growth of size from step to step is worth a second look.
+    pub const LARGE_JUMP: Millimetres = LARGE_JUMP;
+    /// A first size of less is worth a second look.
+    pub const FIRST_LEAST: Millimetres = FIRST_LEAST;
+    /// A first size of more is worth a second look.
+    pub const FIRST_MOST: Millimetres = FIRST_MOST;
+}
+
 /// A difference of sizes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Millimetres {
@@ -167,7 +176,7 @@ const DAYS_ON_STEP: (u16, u16) = (7, 14);
 
 const FOLLOWS: Option<Source> = None;
 const COMMON: Source = Source { text: "no source", mark: Mark::CommonPractice };
-const OWN_RANGE: Source =
+pub(super) const OWN_RANGE: Source =
     Source { text: "no source; the range is Frond's own reading", mark: Mark::CommonPractice };
 const KEEPING: Source = Source {
     text: "1 to 3 minutes in Bakker 2014, Int J Gynecol Cancer 24:1499; 5 to 15 in hospital leaflets",

@@ -76,7 +76,7 @@ impl AcceptScreen {
                 let plan = &arrival.programme;
                 let in_use = scene.state.rule().programme();
                 let pinned = scene.state.pinned();
-                let standing = Standing::of(&arrival, pinned, in_use);
+                let standing = Standing::of(&arrival, Some(scene.state));
                 screen.signed = Some(handed::who_signed(words, pinned, &arrival, &standing));
                 screen.different = handed::different(words, in_use, plan, &standing);
                 screen.cards = cards(words, plan);

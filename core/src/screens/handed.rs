@@ -98,6 +98,11 @@ pub(super) fn different(
         Against::Another => words.text("handover-another-plan", &[]),
     };
     let mut lines = vec![first];
+    if let Some(before) = standing.newer_before {
+        let numbers =
+            [("before", plain::whole(before)), ("this", plain::whole(plan.revision.get()))];
+        lines.push(words.text("handover-newer-before", &numbers));
+    }
     if standing.against != Against::Another {
         let (before, now) = (read_back(used, words), read_back(plan, words));
         let only = |of: &[String], other: &[String]| -> Vec<String> {

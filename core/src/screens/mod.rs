@@ -30,6 +30,7 @@ mod more;
 mod plain;
 mod plan;
 mod practice;
+pub mod preview;
 mod questions;
 mod reading;
 mod reasons;

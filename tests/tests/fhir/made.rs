@@ -122,6 +122,7 @@ fn everything(plan: &serde_json::Value, words: &[&str]) -> Summary {
 
 pub fn told(plan: &serde_json::Value, words: &[&str]) -> Diary {
     let mut diary = Diary::begun(plan);
+    let goal = plan["goals"][0].as_str().unwrap_or("An invented goal").to_owned();
     let noted = |what: Content, note: &str| match what {
         Content::Session(session) => {
             Content::Session(Session { note: Some(passage(note)), ..session })
@@ -167,7 +168,7 @@ pub fn told(plan: &serde_json::Value, words: &[&str]) -> Diary {
     );
     diary.say(
         at(21, 8),
-        Content::GoalRated { goal: line(words[0]), reached: Goal::try_from(-2).unwrap() },
+        Content::GoalRated { goal: line(&goal), reached: Goal::try_from(-2).unwrap() },
     );
     let day = at(22, 0).day();
     diary.say(at(22, 8), Content::TimeOff { from: day, to: at(24, 0).day() });

@@ -85,7 +85,6 @@ impl Folder {
         Ok(Self { path: path.to_path_buf(), _lock: lock, held: Mutex::default() })
     }
 
-    #[allow(dead_code, reason = "the rooms that use it are being built")]
     /// The folder of one kind of file, made where it is not.
     ///
     /// # Errors

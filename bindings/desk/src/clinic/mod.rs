@@ -1,7 +1,8 @@
 //! The clinician's side without its pages: one folder on her computer, and the keys that open it.
 //!
 //! [`folder`] decides where what lies and that one program has it at a time, [`keys`] how the keys are kept
-//! and copied, [`hand_over`] how a signed plan becomes a code. Everything a person wrote lies sealed; file names tell nothing. Leaves to the core what is
+//! and copied, [`programmes`] how drafts and finished programmes are, [`hand_over`] how a signed plan
+//! becomes a code. Everything a person wrote lies sealed; file names tell nothing. Leaves to the core what is
 //! signed and sealed, and to [`crate::pages::desk`] what is shown.
 
 pub(crate) mod cabinet;
@@ -9,6 +10,7 @@ pub(crate) mod folder;
 pub(crate) mod hand_over;
 pub(crate) mod keys;
 pub(crate) mod letter;
+pub(crate) mod programmes;
 
 use std::sync::Arc;
 

@@ -79,7 +79,7 @@ fn opened(handed: &Handed) -> Result<Arrival, Failure> {
 fn first(handed: Handed, agree: &AgreeArgs) -> Result<Told, Failure> {
     let words = Words::for_language(LANGUAGE);
     let arrival = opened(&handed)?;
-    let standing = Standing::of(&arrival, None, None);
+    let standing = Standing::of(&arrival, None);
     let mut lines = who_signed(&words, None, &arrival, &standing).lines;
     lines.extend(read_back(&arrival.programme, &words));
     let whom = arrival.programme.for_whom.as_str().into();

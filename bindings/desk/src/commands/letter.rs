@@ -10,10 +10,9 @@ use serde::Deserialize;
 use crate::args::LetterArgs;
 use crate::clinic::letter::letter_pdf;
 use crate::failure::{Failure, LANGUAGE};
-use crate::file;
 use crate::opening::{self, refused};
 use crate::pages::try_out::is_offered;
-use crate::print::Page;
+use crate::{file, print};
 
 /// The longest file of what is typed, in bytes.
 const TYPED_MOST: u64 = 64 * 1024;
@@ -57,10 +56,9 @@ pub(crate) fn letter(args: &LetterArgs) -> Result<(), Failure> {
         Letter::new(&given.typed(), &facts, agreed, &Words::for_language(language), reader);
     let pdf = letter_pdf(&letter).map_err(|error| Failure::Else(error.to_string()))?;
     file::write_new(&args.out, &pdf)?;
-    let mut page = Page::new();
-    page.line_as_it_is(&args.out.display().to_string());
-    page.show();
-    Ok(())
+    print::show(args.json, &letter, |page, _| {
+        page.line_as_it_is(&args.out.display().to_string());
+    })
 }
 
 impl Given {

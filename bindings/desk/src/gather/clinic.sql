@@ -119,7 +119,7 @@ SELECT
   PERCENTILE_CONT(0.75) WITHIN GROUP (ORDER BY days) AS upper_quartile,
   MAX(days) AS most
 FROM steps
-WHERE left_for = 'up'
+WHERE left_for = 'up' AND began_shown
 GROUP BY programme, revision, step;
 
 -- Signs by how grave they were taken, and in how many diaries.

@@ -85,7 +85,8 @@ impl<S: Surface> App<S> {
         }
     }
 
-    fn unread(&self, unread: Unread) -> Response {
+    /// A body that was not taken.
+    pub(crate) fn unread(&self, unread: Unread) -> Response {
         let says = match unread {
             Unread::TooLarge => self.words.text("page-too-large", &[]),
             Unread::Malformed => self.words.text("page-malformed", &[]),

@@ -69,10 +69,18 @@ impl Fields {
     /// # Errors
     /// Too large, or no form.
     pub(crate) async fn read(request: Request) -> Result<Self, Unread> {
+        Self::read_most(request, FORM_MOST).await
+    }
+
+    /// The fields of a request of at most so many bytes.
+    ///
+    /// # Errors
+    /// Too large, or no form.
+    pub(crate) async fn read_most(request: Request, most: usize) -> Result<Self, Unread> {
         let kind = request.headers().get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
         let is_form = kind.and_then(|kind| kind.split(';').next()).map(str::trim)
             == Some("application/x-www-form-urlencoded");
-        let body = body(request, FORM_MOST).await?;
+        let body = body(request, most).await?;
         if !is_form {
             return Err(Unread::Malformed);
         }
@@ -82,6 +90,11 @@ impl Fields {
     /// From fields already read.
     pub(crate) fn of(fields: Vec<(String, String)>) -> Self {
         Self(fields)
+    }
+
+    /// Every name with its value, in order.
+    pub(crate) fn pairs(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.0.iter().map(|(name, value)| (name.as_str(), value.as_str()))
     }
 
     /// Whether nothing was sent.

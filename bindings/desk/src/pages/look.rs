@@ -19,6 +19,9 @@ pub(crate) const PROGRESS: &str = include_str!("../../templates/progress.js");
 /// The clock and the breath to follow.
 pub(crate) const PRACTICE: &str = include_str!("../../templates/practice.js");
 
+/// Says back a plan while it is being written.
+pub(crate) const COMPOSE: &str = include_str!("../../templates/compose.js");
+
 type Named<T> = BTreeMap<String, T>;
 
 /// The tokens as written.

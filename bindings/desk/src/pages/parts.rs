@@ -71,6 +71,10 @@ pub(crate) enum How {
     Dial(String),
     /// Sends these fields there.
     Send { to: String, fields: Vec<(&'static str, String)> },
+    /// Sends the page's own form, with this as `then`, so that what was typed is kept.
+    Through(String),
+    /// Nothing: it is only looked at.
+    Nothing,
 }
 
 /// How it looks.
@@ -162,12 +166,27 @@ pub(crate) enum Part {
     /// People, each with what must not be missed.
     #[template(path = "parts/people.html")]
     People { people: Vec<Person> },
+    /// A letter, to be read before it is sent.
+    #[template(path = "parts/letter.html")]
+    Letter { letter: frond_core::screens::Letter },
     /// Things to press.
     #[template(path = "parts/presses.html")]
     Presses { presses: Vec<Press> },
     /// A form.
     #[template(path = "parts/form.html")]
     Form(Form),
+    /// A form beside which it is said what was written.
+    #[template(path = "parts/sheet.html")]
+    Sheet(Sheet),
+    /// The ways between pages that belong together.
+    #[template(path = "parts/tabs.html")]
+    Tabs { label: String, tabs: Vec<Tab> },
+    /// What another person sees, to be looked at only.
+    #[template(path = "parts/phone.html")]
+    Phone { lang: String, label: String, parts: Vec<Part> },
+    /// Links to fields, such as what still has to be put right elsewhere.
+    #[template(path = "parts/links.html")]
+    Links { links: Vec<(String, String)> },
 }
 
 /// A day of a month.
@@ -276,6 +295,54 @@ pub(crate) enum Kind {
     Folded { parts: Vec<Field>, open: bool },
     /// Not asked; for two fields that belong together.
     Together(Vec<Field>),
+    /// One of many, folded away until it is opened.
+    Select(Vec<Choice>),
+    /// One thing to tick; sent as `yes`, or empty.
+    Tick { chosen: bool },
+    /// Any of these; sent empty first, so that none is an answer too.
+    AnyOf(Vec<Choice>),
+    /// Not asked; fields of one thing of a list, with what can be done to it.
+    Group { fields: Vec<Field>, buttons: Vec<Button> },
+    /// Not asked; a list under its heading.
+    List { fields: Vec<Field>, buttons: Vec<Button> },
+}
+
+/// A way to another page of those that belong together.
+pub(crate) struct Tab {
+    pub(crate) label: String,
+    pub(crate) to: String,
+    /// Whether it is this one.
+    pub(crate) here: bool,
+    /// What the page's form sends as `then`, so that what was typed is kept on the way; a link without it.
+    pub(crate) then: Option<String>,
+}
+
+/// The form of a page that has ways through it.
+pub(crate) const SHEET: &str = "sheet";
+
+/// A button that sends the form it stands in, and says what for.
+#[derive(Clone)]
+pub(crate) struct Button {
+    /// What is sent as `then`.
+    pub(crate) then: String,
+    pub(crate) label: String,
+    /// What it is about, for who cannot see where it stands.
+    pub(crate) about: Option<String>,
+}
+
+/// A form beside which it is said what was written.
+#[derive(Template)]
+#[template(path = "parts/sheet_body.html")]
+pub(crate) struct Sheet {
+    pub(crate) to: String,
+    /// Where its fields are sent to be said back, without being kept.
+    pub(crate) say_to: String,
+    pub(crate) hidden: Vec<(String, String)>,
+    pub(crate) fields: Vec<Field>,
+    pub(crate) submit: String,
+    pub(crate) also: Vec<Button>,
+    pub(crate) said_title: String,
+    pub(crate) said: Vec<String>,
 }
 
 /// An answer to choose.
@@ -334,7 +401,8 @@ impl Field {
         }
     }
 
-    fn mark(&mut self, problems: &[Problem]) {
+    /// Marks what is to be put right in it.
+    pub(crate) fn mark(&mut self, problems: &[Problem]) {
         self.problem = problems.iter().find(|own| own.field == self.id).map(|own| own.says.clone());
         match &mut self.kind {
             Kind::Folded { parts, open } => {
@@ -343,7 +411,11 @@ impl Field {
                     *open |= part.problem.is_some();
                 }
             }
-            Kind::Together(parts) => parts.iter_mut().for_each(|part| part.mark(problems)),
+            Kind::Together(parts)
+            | Kind::Group { fields: parts, .. }
+            | Kind::List { fields: parts, .. } => {
+                parts.iter_mut().for_each(|part| part.mark(problems));
+            }
             _ => {}
         }
     }

@@ -38,7 +38,7 @@ pub(crate) struct Played {
     pub(super) scenes: Vec<Scene>,
     pub(crate) entries: Vec<Entry>,
     /// The last look at the plan.
-    pub(super) end: Stamp,
+    pub(crate) end: Stamp,
     pub(super) last: Screen,
 }
 

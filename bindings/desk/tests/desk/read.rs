@@ -30,6 +30,15 @@ fn a_summary_is_read_sealed_or_open_and_every_fault_is_one_sentence_with_exit_2(
     let mark = reading.split_whitespace().find(|word| word.len() == 32 + 1 + 44).unwrap();
     said(&run(&["read", &open, "--pin", mark]));
 
+    let closer = said(&run(&["read", &open, "--insight"]));
+    let counts = closer.find("Counts, latest time on a step first").unwrap();
+    assert!(counts < closer.find("What was done").unwrap(), "{closer}");
+    assert!(closer.contains("no interval belongs to them"), "{closer}");
+    assert!(closer.lines().all(|line| line.chars().count() <= 80), "{closer}");
+    let numbers: serde_json::Value =
+        serde_json::from_str(&said(&run(&["read", &open, "--insight", "--json"]))).unwrap();
+    assert!(numbers["stretches"].as_array().is_some_and(|all| !all.is_empty()));
+
     let one = |args: &[&str]| {
         let says = refused(&run(args), 2);
         assert!(says.trim_end().ends_with('.'), "{says}");

@@ -204,3 +204,23 @@ proptest! {
         prop_assert!(quantile(&raised, p) >= quantile(&ratings, p));
     }
 }
+
+proptest! {
+    /// Asked for a day, the estimate is that of the last point up to it, and counts who was followed so far.
+    #[test]
+    fn the_estimate_of_a_day_is_that_of_the_last_point_before_it(times in times(), day in 0u32..70) {
+        let found = Survival::of(&times, LEVEL).unwrap();
+        let so_far = times.iter().filter(|one| one.days >= day).count() as u64;
+        let Some(at) = found.at(day) else {
+            prop_assert_eq!(so_far, 0);
+            return Ok(());
+        };
+        prop_assert_eq!((at.days, at.at_risk), (day, so_far));
+        let before = found.points.iter().rfind(|point| point.days <= day);
+        prop_assert_eq!(at.lasting, before.map_or(1.0, |point| point.lasting));
+        prop_assert_eq!(at.interval, before.and_then(|point| point.interval));
+        if let Some(point) = found.points.iter().find(|point| point.days == day) {
+            prop_assert_eq!(&at, point);
+        }
+    }
+}

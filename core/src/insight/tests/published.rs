@@ -153,6 +153,22 @@ fn distributions_are_asked_only_what_they_can_answer() {
     assert_eq!(beta_quantile(f64::NAN, 1.0, 1.0), None);
 }
 
+/// By their definition: only what lies beyond every earlier rating is beyond all.
+#[test]
+fn the_same_as_the_highest_or_lowest_is_not_beyond_it() {
+    let found = Nonoverlap::of(&[3, 5, 7], &[3, 7, 2, 8, 8]).unwrap();
+    assert_eq!((found.below_all, found.above_all, found.later), (1, 2, 5));
+}
+
+/// By their definition: two sessions on one day are one day, and the order of telling is none.
+#[test]
+fn gaps_are_between_different_days() {
+    let day = |number: u32| NaiveDate::from_ymd_opt(2026, 3, number).unwrap();
+    let found = Gaps::of(&[day(9), day(2), day(2), day(3), day(3), day(5)]).unwrap();
+    assert_eq!((found.days, found.median, found.longest), (4, 2.0, 4));
+    assert_eq!(Gaps::of(&[day(2), day(2)]), None);
+}
+
 #[test]
 fn nothing_is_said_of_nothing() {
     assert_eq!(Chart::of(&[]), None);
@@ -169,6 +185,7 @@ fn nothing_is_said_of_nothing() {
     assert_eq!(Nonoverlap::of(&[1], &[]), None);
     assert_eq!(Survival::of(&[], 0.95), None);
     assert_eq!(Gaps::of(&[]), None);
+    assert_eq!((Range::of(&[]), Range::of(&[1.0, f64::NAN])), (None, None));
     assert_eq!((wilson(0, 0, 0.95), wilson(3, 2, 0.95)), (None, None));
     assert_eq!(jeffreys(1, 2_000_000, 0.95), None, "beyond what the library was tried with");
     assert_eq!(clopper_pearson(1, 2_000_000, 0.95), None);

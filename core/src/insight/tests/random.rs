@@ -105,6 +105,10 @@ fn intervals_of_shares_are_those_of_scipy_and_statsmodels() {
 #[test]
 fn quantiles_and_charts_are_those_of_numpy() {
     for case in table().series {
+        let range =
+            Range::of(&case.y.iter().map(|one| f64::from(*one)).collect::<Vec<_>>()).unwrap();
+        let ours = [range.least, range.median, range.most];
+        assert_eq!(ours, [case.quantiles[0], case.quantiles[2], case.quantiles[4]]);
         for (p, theirs) in [0.0, 0.25, 0.5, 0.75, 1.0].into_iter().zip(case.quantiles) {
             near(quantile(&case.y, p).unwrap(), theirs, 1e-12);
         }

@@ -9,17 +9,17 @@ use crate::safety::{Sign, Tier};
 use crate::words::{Value, Words};
 
 /// A number for a message.
-pub(super) fn whole(number: impl Into<i64>) -> Value {
+pub(in crate::programme) fn whole(number: impl Into<i64>) -> Value {
     Value::Whole(number.into())
 }
 
 /// A place in a list, or the length of one.
-pub(super) fn place(number: usize) -> Value {
+pub(in crate::programme) fn place(number: usize) -> Value {
     number.into()
 }
 
 /// `22 mm (2.2 cm) widest diameter`.
-pub(super) fn widest(size: Size, words: &Words) -> String {
+pub(in crate::programme) fn widest(size: Size, words: &Words) -> String {
     let tenths = size.get();
     let mm = Value::decimal(size.millimetres(), u8::from(!tenths.is_multiple_of(10)));
     let places = u8::from(!tenths.is_multiple_of(100)) + u8::from(!tenths.is_multiple_of(10));
@@ -28,7 +28,7 @@ pub(super) fn widest(size: Size, words: &Words) -> String {
 }
 
 /// "3 to 5 times a week, at most once a day, with at least 1 whole day of rest in between".
-pub(super) fn schedule(schedule: Schedule, words: &Words) -> String {
+pub(in crate::programme) fn schedule(schedule: Schedule, words: &Words) -> String {
     let (least, most) = (schedule.weekly_least.get(), schedule.weekly_most.get());
     let weekly: Value = if least == most {
         words.text("reading-weekly", &[("times", whole(least))]).into()
@@ -50,7 +50,7 @@ pub(super) fn schedule(schedule: Schedule, words: &Words) -> String {
 }
 
 /// "5 to 10 minutes".
-pub(super) fn minutes(span: MinutesSpan, words: &Words) -> String {
+pub(in crate::programme) fn minutes(span: MinutesSpan, words: &Words) -> String {
     let (least, most) = (span.least.get(), span.most.get());
     if least == most {
         words.text("common-minutes", &[("minutes", whole(least))])
@@ -60,26 +60,26 @@ pub(super) fn minutes(span: MinutesSpan, words: &Words) -> String {
 }
 
 /// "14 days".
-pub(super) fn days(count: impl Into<i64>, words: &Words) -> String {
+pub(in crate::programme) fn days(count: impl Into<i64>, words: &Words) -> String {
     words.text("readback-days", &[("count", whole(count))])
 }
 
 /// "3 different days".
-pub(super) fn different_days(count: impl Into<i64>, words: &Words) -> String {
+pub(in crate::programme) fn different_days(count: impl Into<i64>, words: &Words) -> String {
     words.text("readback-different-days", &[("count", whole(count))])
 }
 
 /// "48 hours".
-pub(super) fn hours(count: impl Into<i64>, words: &Words) -> String {
+pub(in crate::programme) fn hours(count: impl Into<i64>, words: &Words) -> String {
     words.text("readback-hours", &[("count", whole(count))])
 }
 
 /// "3 full sessions".
-pub(super) fn full_sessions(count: impl Into<i64>, words: &Words) -> String {
+pub(in crate::programme) fn full_sessions(count: impl Into<i64>, words: &Words) -> String {
     words.text("readback-full-sessions", &[("count", whole(count))])
 }
 
-pub(super) fn rated(rating: RatingKind, words: &Words) -> String {
+pub(in crate::programme) fn rated(rating: RatingKind, words: &Words) -> String {
     match rating {
         RatingKind::Peak => words.text("readback-rating-peak", &[]),
         RatingKind::Before => words.text("readback-rating-before", &[]),
@@ -88,7 +88,7 @@ pub(super) fn rated(rating: RatingKind, words: &Words) -> String {
     }
 }
 
-pub(super) fn name_of(practice: &Practice, words: &Words) -> String {
+pub(in crate::programme) fn name_of(practice: &Practice, words: &Words) -> String {
     match practice {
         Practice::Trainer => words.text("readback-practice-trainer", &[]),
         Practice::Breathing => words.text("readback-practice-breathing", &[]),
@@ -100,7 +100,7 @@ pub(super) fn name_of(practice: &Practice, words: &Words) -> String {
     }
 }
 
-pub(super) fn position(position: Position, words: &Words) -> String {
+pub(in crate::programme) fn position(position: Position, words: &Words) -> String {
     match position {
         Position::OnBack => words.text("readback-on-back", &[]),
         Position::SideLying => words.text("readback-side-lying", &[]),
@@ -110,7 +110,7 @@ pub(super) fn position(position: Position, words: &Words) -> String {
     }
 }
 
-pub(super) fn tier(tier: Tier, words: &Words) -> String {
+pub(in crate::programme) fn tier(tier: Tier, words: &Words) -> String {
     match tier {
         Tier::Note => words.text("readback-tier-note", &[]),
         Tier::AskFirst => words.text("readback-tier-ask-first", &[]),
@@ -120,28 +120,28 @@ pub(super) fn tier(tier: Tier, words: &Words) -> String {
 }
 
 /// A sign as the person would say it.
-pub(super) fn sign(sign: Sign, words: &Words) -> String {
+pub(in crate::programme) fn sign(sign: Sign, words: &Words) -> String {
     words.text(sign.name_id(), &[])
 }
 
 /// Each between quotation marks.
-pub(super) fn list<T: Display>(items: &[T], words: &Words) -> String {
+pub(in crate::programme) fn list<T: Display>(items: &[T], words: &Words) -> String {
     let quoted = |item: &T| words.text("readback-quoted", &[("text", item.to_string().into())]);
     items.iter().map(quoted).collect::<Vec<_>>().join(", ")
 }
 
 /// With a capital at the beginning.
-pub(super) fn capital(text: &str) -> String {
+pub(in crate::programme) fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
-pub(super) fn day(day: chrono::NaiveDate, words: &Words) -> String {
+pub(in crate::programme) fn day(day: chrono::NaiveDate, words: &Words) -> String {
     words.date(day)
 }
 
 /// A moment to the second, with its offset and zone.
-pub(super) fn when(stamp: &Stamp, words: &Words) -> String {
+pub(in crate::programme) fn when(stamp: &Stamp, words: &Words) -> String {
     let on: Value = day(stamp.day(), words).into();
     let time: Value = stamp.local().format("%H:%M:%S%.f (UTC%:z)").to_string().into();
     match stamp.zone() {

@@ -6,11 +6,11 @@ use super::super::rule::{
 };
 use super::super::values::RatingKind;
 use super::plain::{days, different_days, full_sessions, place, rated, whole};
-use super::{hours, step_named};
+use super::{Naming, hours, step_named};
 use crate::words::Words;
 
 /// The rule for every step, and what it counts.
-pub(super) fn of_the_programme(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(in crate::programme) fn of_the_programme(p: &Programme, words: &Words, said: &mut Vec<String>) {
     if let Some(for_all) = &p.rule {
         let everywhere = p.steps.iter().all(|step| step.rule.is_none());
         let on = if everywhere {
@@ -18,7 +18,7 @@ pub(super) fn of_the_programme(p: &Programme, words: &Words, said: &mut Vec<Stri
         } else {
             words.text("readback-on-other-steps", &[])
         };
-        rule(for_all, &on, p, words, said);
+        rule(for_all, &on, &|id| step_named(p, id, words), words, said);
     } else if p.steps.iter().all(|step| step.rule.is_none()) {
         said.push(words.text("readback-no-rule", &[]));
     }
@@ -31,8 +31,14 @@ pub(super) fn of_the_programme(p: &Programme, words: &Words, said: &mut Vec<Stri
     });
 }
 
-/// One rule; `on` says for which steps.
-pub(super) fn rule(rule: &Rule, on: &str, p: &Programme, words: &Words, said: &mut Vec<String>) {
+/// One rule; `on` says for which steps, `naming` what a step is called.
+pub(in crate::programme) fn rule(
+    rule: &Rule,
+    on: &str,
+    naming: &Naming<'_>,
+    words: &Words,
+    said: &mut Vec<String>,
+) {
     let item = |what: String| words.text("readback-item", &[("what", what.into())]);
     match &rule.step_up {
         Some(up) => {
@@ -43,7 +49,7 @@ pub(super) fn rule(rule: &Rule, on: &str, p: &Programme, words: &Words, said: &m
     }
     if !rule.step_back.is_empty() {
         said.push(words.text("readback-back", &[("on", on.into())]));
-        said.extend(rule.step_back.iter().map(|back| item(step_back(back, p, words))));
+        said.extend(rule.step_back.iter().map(|back| item(step_back(back, naming, words))));
     }
     if !rule.pause.is_empty() {
         said.push(words.text("readback-pause", &[("on", on.into())]));
@@ -55,7 +61,7 @@ pub(super) fn rule(rule: &Rule, on: &str, p: &Programme, words: &Words, said: &m
     }
 }
 
-fn up_criterion(criterion: UpCriterion, words: &Words) -> String {
+pub(in crate::programme) fn up_criterion(criterion: UpCriterion, words: &Words) -> String {
     match criterion {
         UpCriterion::DaysOnStep { days: least } => {
             let least = days(least.get(), words).into();
@@ -84,7 +90,11 @@ fn up_criterion(criterion: UpCriterion, words: &Words) -> String {
     }
 }
 
-fn step_back(back: &StepBack, p: &Programme, words: &Words) -> String {
+pub(in crate::programme) fn step_back(
+    back: &StepBack,
+    naming: &Naming<'_>,
+    words: &Words,
+) -> String {
     let when = match back.when {
         BackCriterion::DiscomfortAtLeast { rating, at_least, window } => {
             rated_at_least(rating, at_least.get(), window, words)
@@ -95,14 +105,12 @@ fn step_back(back: &StepBack, p: &Programme, words: &Words) -> String {
     let to = match &back.target {
         Target::Previous => words.text("readback-to-before", &[]),
         Target::First => words.text("readback-to-first", &[]),
-        Target::Step(id) => {
-            words.text("readback-to-step", &[("step", step_named(p, id, words).into())])
-        }
+        Target::Step(id) => words.text("readback-to-step", &[("step", naming(id).into())]),
     };
     words.text("readback-back-to", &[("when", when.into()), ("where", to.into())])
 }
 
-fn pause(criterion: PauseCriterion, words: &Words) -> String {
+pub(in crate::programme) fn pause(criterion: PauseCriterion, words: &Words) -> String {
     match criterion {
         PauseCriterion::DiscomfortAtLeast { rating, at_least, window } => {
             rated_at_least(rating, at_least.get(), window, words)

@@ -37,7 +37,7 @@ fn sizes_are_said_in_millimetres_and_centimetres() {
 }
 
 /// Other values to try in place of one.
-fn others(value: &Value) -> Vec<Value> {
+pub(in crate::programme) fn others(value: &Value) -> Vec<Value> {
     match value {
         Value::Bool(value) => vec![json!(!value)],
         Value::Number(number) => {
@@ -76,7 +76,7 @@ fn others(value: &Value) -> Vec<Value> {
     }
 }
 
-fn leaves(value: &Value, at: &str, found: &mut Vec<String>) {
+pub(in crate::programme) fn leaves(value: &Value, at: &str, found: &mut Vec<String>) {
     match value {
         Value::Object(lines) => {
             lines.iter().for_each(|(name, line)| leaves(line, &format!("{at}/{name}"), found));

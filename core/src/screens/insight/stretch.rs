@@ -10,7 +10,7 @@ use super::say as fine;
 use super::{InsightAbout, InsightPart, InsightTable};
 use crate::insight::{
     Change, Chart, Gaps, LEAST_CHARTED, LEAST_FOR_TREND, LEAST_RATED, LEVEL, MannKendall,
-    Practised, Slope, Spread,
+    Practised, Range, Slope, Spread,
 };
 use crate::programme::values::RatingKind;
 use crate::summary::stretch::Stretch;
@@ -40,6 +40,8 @@ pub struct StretchNumbers {
     pub gaps: Option<Gaps>,
     /// Sessions with the step's own size and position, in order of happening. What follows is of these.
     pub sessions: Vec<SessionPoint>,
+    /// Minutes practised on the main part; absent without a session.
+    pub minutes: Option<Range>,
     /// Peak discomfort; absent where it was never rated.
     pub peak: Option<Spread>,
     /// The first ratings of peak beside the last; absent below [`LEAST_RATED`].
@@ -97,11 +99,13 @@ pub(super) fn numbers<'a>(gathered: &'a Gathered<'a>) -> Vec<Numbered<'a>> {
         let sessions: Vec<SessionPoint> = on.iter().map(|sat| point(sat)).collect();
         let peaks: Vec<Option<u8>> = sessions.iter().map(|one| one.peak).collect();
         let given: Vec<u8> = peaks.iter().copied().flatten().collect();
+        let minutes: Vec<f64> = sessions.iter().map(|one| f64::from(one.seconds) / 60.0).collect();
         let numbers = StretchNumbers {
             first: span.0,
             last: span.1,
             practised: steps::counted(gathered, &of, span, &stretch.step.schedule),
             gaps: Gaps::of(&days),
+            minutes: Range::of(&minutes),
             peak: Spread::of(&peaks),
             change: Change::of(&given),
             chart: chart(&given),
@@ -225,6 +229,14 @@ fn done(gathered: &Gathered<'_>, one: &Numbered<'_>) -> InsightPart {
     let values =
         [("sessions", say::count(numbers.sessions.len())), ("unrated", say::count(unrated))];
     says.push(words.text("insight-on-step", &values));
+    if let Some(minutes) = &numbers.minutes {
+        let values = [
+            ("median", say::number(minutes.median)),
+            ("least", say::number(minutes.least)),
+            ("most", say::number(minutes.most)),
+        ];
+        says.push(words.text("insight-minutes", &values));
+    }
     InsightPart {
         about: InsightAbout::Counts,
         heading: words.text("insight-done", &[]),

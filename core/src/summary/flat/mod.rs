@@ -203,6 +203,8 @@ impl Lines<'_> {
             rung: count(stretch.place + 1),
             main_size_mm: stretch.step.main_size().map(crate::programme::values::Size::millimetres),
             position: stored::position(stretch.step.position),
+            // On the first day that she chose to show, only the step in use is known, not since when.
+            began_shown: self.looked.summary.narrowed.from.is_none_or(|from| from < one.first),
             first_day: one.first.to_string(),
             last_day: one.last.to_string(),
             days,

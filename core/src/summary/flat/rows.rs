@@ -75,6 +75,7 @@ row! {
         rung: u64, BigInt, "which rung of the ladder, from 1";
         main_size_mm: Option<f64>, Double, "widest diameter of the trainer of the main part, millimetres";
         position: &'static str, String, "on_back, side_lying, sitting, standing or other";
+        began_shown: bool, Boolean, "whether it began within the days that are shown, so that its days are all of it";
         first_day: String, String, "first day of it that is shown";
         last_day: String, String, "last day of it that is shown";
         days: u64, BigInt, "days from the first to the last, both included";

@@ -16,6 +16,7 @@ handover-newer-revision = You use revision { $used } now. This is revision { $th
 handover-older-revision = You use revision { $used } now. This is revision { $this }, which is older.
 handover-same-number = It has the same number as the plan you use, { $this }, and does not say the same. You use { $used }.
 handover-another-plan = It is another plan, not a new revision of yours. If you say yes, it takes the place of yours.
+handover-newer-before = You used revision { $before } of that plan before. This is revision { $this }, which is older.
 handover-now-says = New: { $line }
 handover-no-longer = No longer said: { $line }
 

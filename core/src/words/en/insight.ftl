@@ -38,6 +38,7 @@ insight-on-step = with the step’s size and position: { $sessions ->
         [0] none
        *[other] { $unrated }
     } of them without a rating of highest discomfort
+insight-minutes = minutes of these: median { $median }, range { $least } to { $most }
 insight-done-bears = These are all the sessions told, not a sample: no interval belongs to them. What was not written down is not here.
 
 insight-ratings = Ratings in the middle and at the ends

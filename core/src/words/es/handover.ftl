@@ -16,6 +16,7 @@ handover-newer-revision = Ahora usas la revisión { $used }. Esta es la revisió
 handover-older-revision = Ahora usas la revisión { $used }. Esta es la revisión { $this }, que es más antigua.
 handover-same-number = Tiene el mismo número que el plan que usas, { $this }, y no dice lo mismo. Tú usas la { $used }.
 handover-another-plan = Es otro plan, no una revisión nueva del tuyo. Si dices que sí, ocupa el lugar del tuyo.
+handover-newer-before = De ese plan ya usaste la revisión { $before }. Esta es la revisión { $this }, que es más antigua.
 handover-now-says = Nuevo: { $line }
 handover-no-longer = Ya no dice: { $line }
 

@@ -38,6 +38,7 @@ insight-on-step = con el tamaño y la posición del paso: { $sessions ->
         [0] ninguna
        *[other] { $unrated }
     } de ellas sin valorar la molestia más alta
+insight-minutes = minutos de estas: mediana { $median }, rango de { $least } a { $most }
 insight-done-bears = Son todas las sesiones contadas, no una muestra: no les corresponde ningún intervalo. Lo que no se anotó no está aquí.
 
 insight-ratings = Valoraciones en el centro y en los extremos

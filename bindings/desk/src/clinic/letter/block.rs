@@ -28,29 +28,28 @@ pub(super) struct Block {
 
 /// The blocks of a letter. Where a character cannot be printed, the last block says so.
 pub(super) fn blocks(letter: &Letter, faces: &Faces) -> Vec<Block> {
+    let mut texts: Vec<(Kind, &str)> =
+        vec![(Kind::Title, &letter.title), (Kind::Paragraph, &letter.date)];
+    texts.extend(letter.to.iter().map(|line| (Kind::Line, line.as_str())));
+    texts.extend(letter.about.iter().map(|line| (Kind::Paragraph, line.as_str())));
+    for part in &letter.parts {
+        texts.extend(part.heading.iter().map(|text| (Kind::Heading, text.as_str())));
+        texts.extend(part.paragraphs.iter().map(|text| (Kind::Paragraph, text.as_str())));
+        texts.extend(part.points.iter().map(|text| (Kind::Point, text.as_str())));
+    }
+    texts.extend(letter.from.iter().map(|line| (Kind::Line, line.as_str())));
     let mut lacking = false;
-    let mut blocks = Vec::new();
-    let mut push = |kind, text: &str| {
+    let mut blocks = Vec::with_capacity(texts.len() + 1);
+    for (kind, text) in texts {
         let (text, lacks) = printable(text, faces);
         lacking |= lacks;
         if !text.is_empty() {
             blocks.push(Block { kind, text });
         }
-    };
-    push(Kind::Title, &letter.title);
-    push(Kind::Paragraph, &letter.date);
-    letter.to.iter().for_each(|line| push(Kind::Line, line));
-    letter.about.iter().for_each(|line| push(Kind::Paragraph, line));
-    for part in &letter.parts {
-        if let Some(heading) = &part.heading {
-            push(Kind::Heading, heading);
-        }
-        part.paragraphs.iter().for_each(|text| push(Kind::Paragraph, text));
-        part.points.iter().for_each(|text| push(Kind::Point, text));
     }
-    letter.from.iter().for_each(|line| push(Kind::Line, line));
     if lacking {
-        push(Kind::Paragraph, &letter.cannot_print);
+        blocks
+            .push(Block { kind: Kind::Paragraph, text: printable(&letter.cannot_print, faces).0 });
     }
     blocks
 }

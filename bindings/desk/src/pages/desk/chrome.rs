@@ -14,6 +14,7 @@ pub(super) fn frame(words: &Words, open: bool) -> Frame {
     }
     let nav = if open {
         vec![
+            Press::go(say(frond_core::message_id!("compose-list-title")), "/programmes"),
             Press::go(say(frond_core::message_id!("cabinet-people")), "/people"),
             Press::go(say(frond_core::message_id!("desk-keys")), "/keys"),
         ]

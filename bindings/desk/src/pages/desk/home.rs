@@ -17,6 +17,7 @@ pub(super) fn home(visit: &mut Visit<'_>) -> Shown {
     }
     Ok(page
         .presses(vec![
+            Press::go(words.text("compose-list-title", &[]), "/programmes").looking(Look::Equal),
             Press::go(words.text("handover-title", &[]), "/hand-over").looking(Look::Equal),
             Press::go(words.text("cabinet-people", &[]), "/people").looking(Look::Equal),
             Press::go(words.text("desk-keys", &[]), "/keys").looking(Look::Equal),

@@ -10,11 +10,13 @@
 
 mod cabinet;
 mod chrome;
+mod compose;
 mod first;
 mod hand_over;
 mod home;
 mod keys;
 mod open;
+mod out;
 mod secret;
 mod state;
 #[cfg(test)]
@@ -89,12 +91,15 @@ fn router(own: App<Desk>) -> Router {
         .route("/hand-over/sheet", shows(hand_over::sheet))
         .route("/hand-over/file", takes(hand_over::save))
         .route("/hand-over/done", takes(hand_over::put_away))
+        .route("/programmes", compose::pages())
+        .route("/programmes/{*rest}", compose::pages())
         .route("/keys", shows(keys::keys))
         .route("/keys/copy", shows(keys::copy).merge(takes_file(keys::looked_at, first::MOST)))
         .route("/keys/copy/file", takes(keys::copy_file))
         .route("/keys/passphrase", shows(keys::passphrase).merge(takes(keys::changed)))
         .route("/keys/new", shows(keys::new).merge(takes(keys::renewed)))
         .merge(cabinet::routes())
+        .merge(out::routes())
         .fallback(|State(app): State<App<Desk>>| app.visit(|visit| Err(visit.nothing_here())))
         .method_not_allowed_fallback(|State(app): State<App<Desk>>| {
             app.visit(|visit| Err(visit.nothing_here()))
@@ -102,5 +107,6 @@ fn router(own: App<Desk>) -> Router {
         .with_state(own)
         .merge(cabinet::still_routes())
         .route("/look.css", still("text/css; charset=utf-8", look::style_sheet()))
+        .route("/compose.js", still("text/javascript; charset=utf-8", look::COMPOSE.to_owned()))
         .route("/icon.svg", still("image/svg+xml", look::ICON.to_owned()))
 }

@@ -14,6 +14,7 @@ use crate::args::DeskArgs;
 use crate::clinic::Clinic;
 use crate::clinic::folder::Folder;
 use crate::clinic::keys::{self, KeysError};
+use crate::clinic::programmes;
 use crate::failure::Failure;
 use crate::pages::clock::Clock;
 
@@ -54,8 +55,10 @@ impl Desk {
             Some(path) => path.clone(),
             None => usual_folder()?,
         };
+        let folder = Folder::take(&path)?;
+        programmes::sweep(&folder);
         Ok(Self {
-            folder: Arc::new(Folder::take(&path)?),
+            folder: Arc::new(folder),
             random: Arc::new(OsRandom),
             clock: Clock::beginning(args.now)?,
             words,

@@ -62,17 +62,18 @@ pub(super) fn run(test: impl Future<Output = ()>) {
     tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap().block_on(test);
 }
 
-const SEEN_OPEN: [&str; 8] = [
+const SEEN_OPEN: [&str; 9] = [
     "/",
     "/keys",
     "/keys/copy",
     "/keys/passphrase",
     "/keys/new",
+    "/programmes",
     "/hand-over",
     "/hand-over/ready",
     "/hand-over/sheet",
 ];
-const NEW: &str = "new=invented+words&again=invented+words";
+pub(super) const NEW: &str = "new=invented+words&again=invented+words";
 
 #[test]
 fn first_use_makes_keys_and_ends_with_a_copy_that_opens() {

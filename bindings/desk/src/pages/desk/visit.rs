@@ -19,7 +19,6 @@ use crate::pages::parts::{Frame, Page, Press};
 /// One request.
 pub(crate) struct Visit<'a> {
     pub(super) desk: &'a mut Desk,
-    #[allow(dead_code, reason = "the pages that use it are being built")]
     pub(super) moment: Moment,
     pub(super) words: Words,
     pub(super) frame: Frame,

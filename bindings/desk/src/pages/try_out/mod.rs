@@ -18,6 +18,7 @@ mod health;
 mod keeping;
 mod ladder;
 mod log;
+pub(crate) mod looked_at;
 mod overview;
 mod own_words;
 mod plan;

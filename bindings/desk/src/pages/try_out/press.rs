@@ -4,10 +4,35 @@
 use axum::response::Response;
 use frond_core::diary::entry::Chosen;
 use frond_core::screens::{Action, Does};
+use frond_core::words::Words;
 
 use super::visit::Visit;
 use super::{overview, practice};
 use crate::pages::parts::{How, Look, Press};
+
+/// Whatever shows a record: what its actions become, and the words for what only a page says.
+pub(super) trait Presses {
+    /// An action as something to press.
+    fn press(&mut self, action: &Action, look: Look) -> Result<Press, Response>;
+
+    /// The words of the page.
+    fn words(&self) -> &Words;
+
+    /// What else can be done; what leads to the page itself is left out.
+    fn presses(&mut self, actions: &[Action]) -> Result<Vec<Press>, Response> {
+        actions.iter().map(|action| self.press(action, Look::Quiet)).collect()
+    }
+}
+
+impl Presses for Visit<'_> {
+    fn press(&mut self, action: &Action, look: Look) -> Result<Press, Response> {
+        Visit::press(self, action, look)
+    }
+
+    fn words(&self) -> &Words {
+        &self.words
+    }
+}
 
 impl Visit<'_> {
     /// An action as something to press.

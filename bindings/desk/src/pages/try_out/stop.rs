@@ -1,9 +1,11 @@
 //! Stop and call, in the order of the record; a number is one tap away.
 
+use axum::response::Response;
 use frond_core::companion::Request;
 use frond_core::safety::LineKind;
 use frond_core::screens::StopScreen;
 
+use super::press::Presses;
 use super::visit::{Shown, Visit};
 use crate::pages::parts::{How, Look, Page, Part, Press};
 
@@ -12,8 +14,15 @@ pub(super) fn stop(visit: &mut Visit<'_>) -> Shown {
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &StopScreen) -> Shown {
+    let parts = parts(visit, screen)?;
+    let page = Page::new(&visit.frame, &screen.title);
+    Ok(parts.into_iter().fold(page, Page::part).answer())
+}
+
+/// What stands on the page, in order.
+pub(super) fn parts(visit: &mut impl Presses, screen: &StopScreen) -> Result<Vec<Part>, Response> {
     let presses = visit.presses(&screen.actions)?;
-    let mut page = Page::new(&visit.frame, &screen.title);
+    let mut parts = Vec::new();
     let mut first = true;
     for line in &screen.call.lines {
         let class = match line.kind {
@@ -24,13 +33,19 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &StopScreen) -> Shown {
             | LineKind::DidRight
             | LineKind::Later => "",
         };
-        page = page.part(Part::Text { says: line.text.clone(), class });
+        parts.push(Part::Text { says: line.text.clone(), class });
         let dials = line.dial.iter().map(|dial| Press {
             label: dial.label.clone(),
             how: How::Dial(dial.number.clone()),
             look: if std::mem::take(&mut first) { Look::Next } else { Look::Equal },
         });
-        page = page.presses(dials.collect());
+        let dials: Vec<Press> = dials.collect();
+        if !dials.is_empty() {
+            parts.push(Part::Presses { presses: dials });
+        }
     }
-    Ok(page.presses(presses).answer())
+    if !presses.is_empty() {
+        parts.push(Part::Presses { presses });
+    }
+    Ok(parts)
 }

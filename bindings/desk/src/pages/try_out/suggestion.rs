@@ -1,9 +1,11 @@
 //! What the clinician's rule says, why, and the choices: equals where there are two.
 
+use axum::response::Response;
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{Chosen, FeelsReady};
 use frond_core::screens::{Does, Reason, SuggestionScreen};
 
+use super::press::Presses;
 use super::visit::{Shown, Visit};
 use crate::pages::form::Fields;
 use crate::pages::parts::{Look, Page, Part, Press};
@@ -13,6 +15,16 @@ pub(super) fn suggestion(visit: &mut Visit<'_>) -> Shown {
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &SuggestionScreen) -> Shown {
+    let parts = parts(visit, screen)?;
+    let page = Page::new(&visit.frame, &screen.title);
+    Ok(parts.into_iter().fold(page, Page::part).answer())
+}
+
+/// What stands on the page, in order.
+pub(super) fn parts(
+    visit: &mut impl Presses,
+    screen: &SuggestionScreen,
+) -> Result<Vec<Part>, Response> {
     let (mut choices, mut others) = (Vec::new(), Vec::new());
     for action in &screen.actions {
         match action.does {
@@ -22,25 +34,33 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &SuggestionScreen) -> Shown {
             _ => others.push(visit.press(action, Look::Quiet)?),
         }
     }
-    let mut page = Page::new(&visit.frame, &screen.title);
+    let mut parts = Vec::new();
     let mut says = screen.says.iter().cloned();
     if let Some(first) = says.next() {
-        page = page.part(Part::Text { says: vec![first], class: "lead" });
+        parts.push(Part::Text { says: vec![first], class: "lead" });
     }
-    page = page.text(says).text(screen.bars.clone()).quiet(screen.whose.clone()).presses(choices);
+    let says = says.chain(screen.bars.iter().cloned()).collect();
+    parts.push(Part::Text { says, class: "" });
+    parts.push(Part::Text { says: screen.whose.iter().cloned().collect(), class: "quiet" });
+    if !choices.is_empty() {
+        parts.push(Part::Presses { presses: choices });
+    }
     if !screen.reasons.is_empty() {
-        let mut parts = Vec::new();
+        let mut why = Vec::new();
         for group in &screen.reasons {
-            parts.push(Part::Heading { text: group.heading.clone() });
-            parts.extend(group.reasons.iter().map(reason));
+            why.push(Part::Heading { text: group.heading.clone() });
+            why.extend(group.reasons.iter().map(reason));
         }
-        let title = visit.words.text("page-why", &[]);
-        page = page.part(Part::Fold { title, open: false, parts });
+        let title = visit.words().text("page-why", &[]);
+        parts.push(Part::Fold { title, open: false, parts: why });
     }
-    let title = visit.words.text("page-cautions", &[]);
+    if !others.is_empty() {
+        parts.push(Part::Presses { presses: others });
+    }
+    let title = visit.words().text("page-cautions", &[]);
     let points = Part::Points { points: screen.cautions.clone() };
-    let cautions = Part::Card { title, here: None, parts: vec![points] };
-    Ok(page.presses(others).part(cautions).answer())
+    parts.push(Part::Card { title, here: None, parts: vec![points] });
+    Ok(parts)
 }
 
 fn reason(reason: &Reason) -> Part {

@@ -3,7 +3,9 @@
 use axum::response::Response;
 use frond_core::companion::{Request, Told};
 use frond_core::screens::{Does, PracticeCard, Screen, StepCard, TodayScreen};
+use frond_core::words::Words;
 
+use super::press::Presses;
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::Fields;
 use crate::pages::parts::{Look, Page, Part, Press};
@@ -33,6 +35,13 @@ pub(super) fn confirm_time(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
+    let parts = parts(visit, screen)?;
+    let page = Page::new(&visit.frame, &screen.title).under(&screen.date);
+    Ok(parts.into_iter().fold(page, Page::part).answer())
+}
+
+/// What stands on the page, in order.
+pub(super) fn parts(visit: &mut impl Presses, screen: &TodayScreen) -> Result<Vec<Part>, Response> {
     let mut notices = Vec::new();
     for notice in &screen.notices {
         // What is next stands below, large, and not twice.
@@ -61,26 +70,30 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {
         breathing.iter().map(|action| visit.press(action, Look::Equal)).collect();
     let next = vec![visit.press(&screen.next, Look::Next)?];
     let others = visit.presses(&rest)?;
-    let frame = visit.frame.clone();
-    let mut page = Page::new(&frame, &screen.title).under(&screen.date);
-    for notice in welcome.into_iter().chain(notices) {
-        page = page.part(notice);
-    }
+    let texts = |says: Vec<String>| Part::Text { says, class: "" };
+    let mut parts: Vec<Part> = welcome.into_iter().chain(notices).collect();
     if let Some(step) = &screen.step {
-        page = page.part(step_card(visit, step));
+        parts.push(step_card(visit.words(), step));
     }
-    page = page.presses(next).text(screen.routines.clone()).text(screen.enough.clone());
-    page = page.presses(breathing?);
-    for practice in &screen.practices {
-        page = page.part(practice_card(practice));
-    }
-    page = page.text(screen.look_forward.clone()).presses(others);
-    let title = visit.words.text("page-cautions", &[]);
+    parts.push(Part::Presses { presses: next });
+    let enough = screen.routines.iter().chain(&screen.enough);
+    parts.push(texts(enough.cloned().collect()));
+    parts.extend(some(breathing?));
+    parts.extend(screen.practices.iter().map(practice_card));
+    parts.push(texts(screen.look_forward.iter().cloned().collect()));
+    parts.extend(some(others));
+    let title = visit.words().text("page-cautions", &[]);
     let points = Part::Points { points: screen.cautions.clone() };
-    Ok(page.part(Part::Card { title, here: None, parts: vec![points] }).answer())
+    parts.push(Part::Card { title, here: None, parts: vec![points] });
+    Ok(parts)
 }
 
-fn step_card(visit: &Visit<'_>, step: &StepCard) -> Part {
+/// Things to press, where there are any.
+fn some(presses: Vec<Press>) -> Option<Part> {
+    (!presses.is_empty()).then_some(Part::Presses { presses })
+}
+
+fn step_card(words: &Words, step: &StepCard) -> Part {
     let text = |says: Vec<String>| Part::Text { says, class: "" };
     let quiet = |says: Vec<String>| Part::Text { says, class: "quiet" };
     let numbers = vec![
@@ -90,7 +103,7 @@ fn step_card(visit: &Visit<'_>, step: &StepCard) -> Part {
     ];
     let mut parts = vec![text(vec![step.instruction.clone()])];
     if step.folded {
-        let title = visit.words.text("page-numbers", &[]);
+        let title = words.text("page-numbers", &[]);
         parts.push(Part::Fold { title, open: false, parts: numbers });
     } else {
         parts.extend(numbers);

@@ -12,7 +12,7 @@ mod remove;
 mod rule;
 mod rules;
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;
 mod visit_page;
 
 use std::sync::{Arc, Mutex, MutexGuard};

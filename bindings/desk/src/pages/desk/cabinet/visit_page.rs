@@ -78,6 +78,8 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
         .presses(vec![
             Press::go(words.text("cabinet-what-if", &[]), format!("/people/{diary}/rule"))
                 .looking(Look::Equal),
+            Press::go(words.text("out-title", &[]), format!("/people/{diary}/out"))
+                .looking(Look::Equal),
             Press::go(words.text("cabinet-visit-back", &[]), "/people"),
             Press::go(words.text("cabinet-remove", &[]), format!("/people/{diary}/remove")),
         ])

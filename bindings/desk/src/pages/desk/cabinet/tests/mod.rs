@@ -10,13 +10,13 @@ use super::super::tests::{Server, run};
 
 mod hostile;
 
-struct Desk {
-    server: Server,
+pub(in super::super) struct Desk {
+    pub(in super::super) server: Server,
     _room: tempfile::TempDir,
 }
 
 impl Desk {
-    async fn open(more: &[&str]) -> Self {
+    pub(in super::super) async fn open(more: &[&str]) -> Self {
         let room = tempfile::tempdir().unwrap();
         let server = Server::on(&room.path().join("desk"), more);
         let (status, _, _) = server.post("/first", "new=invented+words&again=invented+words").await;
@@ -24,14 +24,18 @@ impl Desk {
         Self { server, _room: room }
     }
 
-    async fn page(&self, path: &str) -> String {
+    pub(in super::super) async fn page(&self, path: &str) -> String {
         let (status, to, page) = self.server.get(path).await;
         assert_eq!(status, StatusCode::OK, "{path} {to}");
         page
     }
 
     /// Brings files in and gives the page that says what came of it.
-    async fn bring(&self, files: &[(&str, Vec<u8>)], fields: &[(&str, &str)]) -> String {
+    pub(in super::super) async fn bring(
+        &self,
+        files: &[(&str, Vec<u8>)],
+        fields: &[(&str, &str)],
+    ) -> String {
         let (status, to, body) = self.multipart("/bring", "files", files, fields).await;
         assert_eq!((status, to.as_str()), (StatusCode::SEE_OTHER, "/bring/now"), "{body}");
         loop {
