@@ -59,6 +59,7 @@ fn seen(visit: &mut Visit<'_>, path: &str, query: &Fields) -> Shown {
     match parts.as_slice() {
         ["programmes"] => list::page(visit, query),
         ["programmes", "finished", file] => finish::finished(visit, file),
+        ["programmes", "finished", file, "text"] => finish::text(visit, file),
         ["programmes", id] => {
             open(visit, id)?;
             Ok(see(&format!("/programmes/{id}/who")))

@@ -294,7 +294,7 @@ fn another_rule_stands_beside_the_one_in_force_and_nothing_is_saved() {
         let path = format!("{}/rule", person(one));
         let page = desk.page(&path).await;
         assert!(page.contains("&#34;step_up&#34;"), "the rule in force stands there to be changed");
-        let other = include_str!("../../../scenario/another-rule.json");
+        let other = include_str!("../../../../scenario/another-rule.json");
         let (status, _, page) =
             desk.multipart(&path, "file", &[("rule.json", other.into())], &[]).await;
         assert_eq!(status, StatusCode::OK, "{page}");
@@ -305,7 +305,7 @@ fn another_rule_stands_beside_the_one_in_force_and_nothing_is_saved() {
         );
         assert!(page.contains("The rule that is tried"), "it is read back");
         // A programme is taken for its rule; what is none is said at its place.
-        let plan = include_str!("../../../scenario/programme-2.json");
+        let plan = include_str!("../../../../scenario/programme-2.json");
         let (status, _, _) =
             desk.multipart(&path, "file", &[("plan.json", plan.into())], &[]).await;
         assert_eq!(status, StatusCode::OK);
