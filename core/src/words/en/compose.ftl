@@ -316,6 +316,7 @@ compose-check-unusual-says = These keep nothing back. You decide.
 compose-finish = Finish this revision
 compose-finish-says = A finished revision is never changed. Whatever comes later is a new revision.
 compose-finished-says = This revision is finished.
+compose-text-file = Save its text as a file (open, not signed)
 compose-next-revision = Write the next revision
 compose-not-yet = Some things still have to be put right before this can be shown.
 compose-no-preview = This day cannot be shown. Choose an earlier one.

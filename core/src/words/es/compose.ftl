@@ -316,6 +316,7 @@ compose-check-unusual-says = Esto no impide nada. Decide usted.
 compose-finish = Terminar esta revisión
 compose-finish-says = Una revisión terminada no se cambia nunca. Lo que venga después es una revisión nueva.
 compose-finished-says = Esta revisión está terminada.
+compose-text-file = Guardar su texto como archivo (abierto, sin firma)
 compose-next-revision = Escribir la revisión siguiente
 compose-not-yet = Aún hay cosas que corregir antes de poder mostrar esto.
 compose-no-preview = Este día no se puede mostrar. Elija uno anterior.

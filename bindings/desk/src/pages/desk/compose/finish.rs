@@ -135,11 +135,23 @@ pub(super) fn finished(visit: &mut Visit<'_>, file: &str) -> Shown {
         .text([words.text("compose-finished-says", &[])])
         .presses(vec![
             Press { label: words.text("compose-next-revision", &[]), how: next, look: Look::Equal },
+            Press::go(
+                words.text("compose-text-file", &[]),
+                format!("/programmes/finished/{}/text", file.as_str()),
+            ),
             Press::go(words.text("compose-list-title", &[]), "/programmes"),
         ])
         .part(Part::Heading { text: words.text("compose-said", &[]) })
         .part(Part::Points { points: read_back(&one.programme, words) })
         .answer())
+}
+
+/// Its exact text, as a file: open, and not signed.
+pub(super) fn text(visit: &mut Visit<'_>, file: &str) -> Shown {
+    let programmes = programmes(visit)?;
+    let file = FileId::parse(file).ok_or_else(|| visit.nothing_here())?;
+    let one = programmes.finished(&file).map_err(|error| trouble(visit, error))?;
+    Ok(crate::pages::app::file("plan.json", "application/json", one.text.as_bytes().to_vec()))
 }
 
 /// The next revision is begun from a finished one.

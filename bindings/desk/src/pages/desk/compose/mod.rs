@@ -59,6 +59,7 @@ fn seen(visit: &mut Visit<'_>, path: &str, query: &Fields) -> Shown {
     match parts.as_slice() {
         ["programmes"] => list::page(visit, query),
         ["programmes", "finished", file] => finish::finished(visit, file),
+        ["programmes", "finished", file, "text"] => finish::text(visit, file),
         ["programmes", id] => {
             open(visit, id)?;
             Ok(see(&format!("/programmes/{id}/who")))
@@ -130,7 +131,7 @@ fn leaf(visit: &Visit<'_>, draft: &Open, rest: &[&str]) -> Result<Leaf, Response
 }
 
 /// What went wrong, and what to do next, as a page.
-fn trouble(visit: &Visit<'_>, error: ProgrammesError) -> Response {
+pub(super) fn trouble(visit: &Visit<'_>, error: ProgrammesError) -> Response {
     let words = &visit.words;
     match error {
         ProgrammesError::NoSuch => {
