@@ -4,17 +4,16 @@
 // it is invented.
 
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { after, test } from "node:test";
 import { close, picture, visit } from "./lib/browser.mjs";
+import { healthWords } from "./lib/checks.mjs";
 import { then, write } from "./lib/compose.mjs";
 import { decoded, firstUse } from "./lib/desk.mjs";
 import { looking } from "./lib/look.mjs";
 import { person } from "./lib/person.mjs";
-import { FROND, folder, ownDiary, programme, serve, serveDesk } from "./lib/server.mjs";
+import { folder, ownDiary, programme, serve, serveDesk } from "./lib/server.mjs";
 import { answerNoToAll, link, rateAll, send } from "./lib/ways.mjs";
 
 after(close);
@@ -251,12 +250,38 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
 
   await step("a letter for the referrer, as PDF", async () => {
     await clinic.page.goto(`${desk.origin}${diary}`);
-    await letter(she, clinic.page, room, looks);
+    await letter(she, clinic.page, diary, room, looks);
   });
 
   looks.done({ least: 20 });
 });
 
-async function letter() {
-  throw new Error("not yet");
+/** Identity and what is asked for are typed here; without the person's agreement there is no letter. */
+async function letter(she, page, diary, room, looks) {
+  await she.press(link(`${diary}/out`));
+  await looks.look(page, "out");
+  await she.press(link(`${diary}/letter`));
+  const form = send(`${diary}/letter`);
+  await she.type("person", "Invented Person");
+  await she.type("to", "Dr Invented\nInvented Street 1");
+  await she.type("from", "Ada Invented");
+  await she.type("request", "Please look at the invented scar.");
+  await she.press(form);
+  assert.equal(await page.locator('[role="alert"] a[href="#agreed"]').count(), 1, "no letter without her agreement");
+  assert.equal(await page.locator('main [name="person"]').inputValue(), "Invented Person", "nothing typed is lost");
+  await looks.look(page, "letter-not-agreed");
+  await she.tick("agreed", "yes");
+  await she.press(form);
+  const text = await textOf(page);
+  assert.match(text, /Please look at the invented scar/);
+  assert.ok(!/invented question|time alone/i.test(text), "what she asked her clinician goes into no letter");
+  await looks.look(page, "letter");
+  const file = await she.saves(`main form[action="${diary}/letter/pdf"] button`);
+  assert.deepEqual(healthWords(file.suggestedFilename()), []);
+  const pdf = join(room, "letter.pdf");
+  await file.saveAs(pdf);
+  // ISO 32000-1: the header, a tagged document, its language.
+  const bytes = readFileSync(pdf, "latin1");
+  assert.match(bytes, /^%PDF-1\.\d/);
+  for (const key of ["/StructTreeRoot", "/MarkInfo", "/Lang"]) assert.ok(bytes.includes(key), key);
 }

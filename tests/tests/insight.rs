@@ -220,6 +220,10 @@ fn what_narrowing_hides_is_no_time_on_a_step() {
     let times = StepTimes::of(&summary(&whole, &from, 36)).unwrap();
     let seen: Vec<(u32, Left)> = times.times.iter().map(|one| (one.days, one.left)).collect();
     assert_eq!(seen, [(4, Left::ForEarlier)]);
+    // From within the time on `b`: it stands there from the first day shown, and began nobody sees when.
+    let from = Selection { from: Some(at(27, 0).day()), ..Selection::default() };
+    let times = StepTimes::of(&summary(&whole, &from, 36)).unwrap();
+    assert!(times.times.is_empty());
     // To within the time on `b`: it is not seen to its end.
     let to = Selection { to: Some(at(27, 0).day()), ..Selection::default() };
     let times = StepTimes::of(&summary(&whole, &to, 36)).unwrap();

@@ -12,7 +12,7 @@ use frond_core::programme::schema;
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::progression::{OutcomeKind, assess};
 use frond_core::safety::{Sign, Tier};
-use frond_core::screens::{Opens, ReadingScreen, SummaryScreen};
+use frond_core::screens::{Opens, ReadingPartKind, ReadingScreen, SummaryScreen};
 use frond_core::sealing::{Identity, OpenError, OpenWith, RecoveryPhrase, SealTo, SigningKey};
 use frond_core::summary::{
     DiaryId, DiaryIdentity, FileKind, Narrowed, Present, Received, Selection, Summary,
@@ -314,6 +314,27 @@ fn the_reading_says_in_this_order_what_a_clinician_needs() {
     assert!(text.contains("N-last") && !text.contains("N-struck"), "{text}");
     let folded = serde_json::to_string(&reading(&made(&Selection::default()))).unwrap();
     assert!(!folded.contains("N-"), "notes are folded");
+}
+
+/// In each language: the same parts in the same order, and in each step what was practised before any
+/// rating.
+#[test]
+fn the_reading_keeps_its_order_and_counts_come_first_in_every_language() {
+    let from = received(&open(&made(&Selection::default())));
+    let english = reading(&made(&Selection::default()));
+    for (language, practised) in [("en", "practised "), ("es", "práctica ")] {
+        let screen = ReadingScreen::new(&from, &Words::for_language(language), false).unwrap();
+        let order = |of: &ReadingScreen| of.parts.iter().map(|one| one.part).collect::<Vec<_>>();
+        assert_eq!(order(&screen), order(&english));
+        let steps = screen.parts.iter().find(|one| one.part == ReadingPartKind::Steps).unwrap();
+        let stretches: Vec<_> = steps.points.iter().filter(|one| !one.inner.is_empty()).collect();
+        assert!(!stretches.is_empty());
+        for stretch in stretches {
+            assert!(stretch.inner[0].starts_with(practised), "{language}");
+        }
+    }
+    let spanish = ReadingScreen::new(&from, &Words::for_language("es"), false).unwrap();
+    insta::assert_json_snapshot!("summary_reading_es", spanish);
 }
 
 #[test]

@@ -315,6 +315,9 @@ pub(crate) struct LetterArgs {
 pub(crate) struct GatherArgs {
     /// The folder of summaries, sealed or open
     pub(crate) folder: PathBuf,
+    /// The folder is that of a desk: its own passphrase opens the summaries in it. Close the desk first
+    #[arg(long, conflicts_with = "identity_file")]
+    pub(crate) desk: bool,
     #[command(flatten)]
     pub(crate) open: OpenArgs,
     /// A new or empty folder for what it writes

@@ -33,6 +33,14 @@ pub(super) struct Found {
     pub(super) candidates: Vec<Candidate>,
 }
 
+impl Found {
+    /// Whether all of them say they are signed with the same key. At a desk the cabinet has seen to that.
+    pub(super) fn has_one_key(&self) -> bool {
+        let mut keys = self.candidates.iter().map(|one| &one.key);
+        keys.next().is_none_or(|first| keys.all(|key| key == first))
+    }
+}
+
 /// Only as much as tells where it belongs.
 #[derive(Deserialize)]
 struct Peek {

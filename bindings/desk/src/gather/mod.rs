@@ -10,17 +10,20 @@ mod find;
 mod tests;
 mod write;
 
-use std::collections::BTreeSet;
 use std::io::{IsTerminal, Write};
+use std::path::PathBuf;
 
+use frond_core::sealing::OpenWith;
 use frond_core::summary::fhir::{self, Texts};
 use frond_core::summary::flat::{Flat, With};
 use frond_core::summary::{Received, SummaryError};
 
 use crate::args::GatherArgs;
+use crate::clinic::folder::Folder;
+use crate::clinic::keys::{self, KeysError};
 use crate::failure::Failure;
-use crate::opening;
 use crate::print::Page;
+use crate::{ask, opening, secret};
 use find::{Candidate, Found};
 use write::Lines;
 
@@ -40,17 +43,33 @@ pub(crate) struct Gathered {
     pub(crate) refused: Vec<(String, String)>,
 }
 
-/// Gathers.
+/// Gathers, and says what came of it.
 pub(crate) fn gather(args: &GatherArgs) -> Result<(), Failure> {
-    let opens = opening::given(&args.open)?;
+    let gathered = gathered(args)?;
+    say(&gathered, args);
+    if gathered.diaries == 0 {
+        return Err(Failure::input(
+            "Nothing was gathered: no summary in this folder could be opened.",
+        ));
+    }
+    Ok(())
+}
+
+fn gathered(args: &GatherArgs) -> Result<Gathered, Failure> {
+    let Opened { folder, opens, _held } = opened(args)?;
     let mut gathered = Gathered::default();
-    let found = find::all(&args.folder, opens.as_ref(), &mut gathered.refused)?;
+    let found = find::all(&folder, opens.as_ref(), &mut gathered.refused)?;
     let mut lines = Lines::to(&args.out, args.fhir)?;
     let texts = if args.with_texts { Texts::Carried } else { Texts::LeftOut };
     let with = With { texts, nickname: args.with_nicknames };
     let many = found.len();
     for (number, diary) in found.into_iter().enumerate() {
         progress(number, many);
+        if !args.desk && !diary.has_one_key() {
+            let files = diary.candidates.into_iter();
+            gathered.refused.extend(files.map(|one| (one.name, find::TWO_KEYS.to_owned())));
+            continue;
+        }
         let Some((used, received)) = newest(&diary, opens.as_ref(), &mut gathered.refused) else {
             continue;
         };
@@ -66,27 +85,51 @@ pub(crate) fn gather(args: &GatherArgs) -> Result<(), Failure> {
         }
     }
     lines.end()?;
-    say(&gathered, args);
-    if gathered.diaries == 0 {
-        return Err(Failure::input(
-            "Nothing was gathered: no summary in this folder could be opened.",
-        ));
+    Ok(gathered)
+}
+
+/// Where the summaries lie, and what opens them.
+struct Opened {
+    folder: PathBuf,
+    opens: Option<OpenWith>,
+    /// A desk's folder is held as long as it is read, so that no desk writes in it.
+    _held: Option<Folder>,
+}
+
+/// The folder of summaries; of a desk, the room they lie in and the clinic's keys.
+fn opened(args: &GatherArgs) -> Result<Opened, Failure> {
+    if !args.desk {
+        let opens = opening::given(&args.open)?;
+        return Ok(Opened { folder: args.folder.clone(), opens, _held: None });
     }
-    Ok(())
+    if !args.folder.join("keys").is_file() {
+        return Err(Failure::input(format!(
+            "{} is no folder of a desk. Give the one that frond desk keeps, or leave out --desk.",
+            args.folder.display()
+        )));
+    }
+    let passphrase = match &args.open.passphrase_file {
+        Some(path) => secret::passphrase_from_file(path)?,
+        None if ask::somebody_there() => secret::asked_passphrase("Passphrase of the desk: ")?,
+        None => return Err(Failure::input("Give the desk's passphrase with --passphrase-file.")),
+    };
+    let held = Folder::take(&args.folder)?;
+    let keys = keys::open(&held, passphrase).map_err(|error| {
+        Failure::input(match error {
+            KeysError::Passphrase => "The passphrase is another one.",
+            _ => "The keys of this desk cannot be opened. Open the desk to see why.",
+        })
+    })?;
+    let opens = Some(keys.open_with());
+    Ok(Opened { folder: args.folder.join("summaries"), opens, _held: Some(held) })
 }
 
 /// The newest summary of a diary that opens, and how many newer ones did not.
 fn newest(
     diary: &Found,
-    opens: Option<&frond_core::sealing::OpenWith>,
+    opens: Option<&OpenWith>,
     refused: &mut Vec<(String, String)>,
 ) -> Option<(usize, Received)> {
-    let keys: BTreeSet<&str> = diary.candidates.iter().map(|one| one.key.as_str()).collect();
-    if keys.len() > 1 {
-        let files = diary.candidates.iter();
-        refused.extend(files.map(|one| (one.name.clone(), find::TWO_KEYS.to_owned())));
-        return None;
-    }
     for (number, Candidate { path, name, .. }) in diary.candidates.iter().enumerate() {
         match find::opened(path, opens) {
             Ok(received) => return Some((number, received)),

@@ -9,7 +9,7 @@ use frond_core::sealing::{Identity, SealTo, SigningKey};
 use frond_core::summary::{DiaryId, DiaryIdentity, Selection, Summary, TimeAlone};
 use zeroize::Zeroizing;
 
-use super::gather;
+use super::gathered;
 use super::write::SORTS;
 use crate::args::{GatherArgs, OpenArgs};
 use crate::failure::Failure;
@@ -34,6 +34,7 @@ fn summary(identity: &DiaryIdentity, entries: usize) -> Summary {
 fn args(folder: &Path, out: &Path, key: Option<&Path>) -> GatherArgs {
     GatherArgs {
         folder: folder.to_path_buf(),
+        desk: false,
         open: OpenArgs { passphrase_file: None, identity_file: key.map(Path::to_path_buf) },
         out: out.to_path_buf(),
         fhir: true,
@@ -74,7 +75,10 @@ fn the_newest_that_opens_counts_and_every_refusal_is_said() {
         let three = identity(3, key);
         write(&format!("three-{key}.json"), &summary(&three, 20).open_form(&three).unwrap());
     }
-    gather(&args(&folder, &out, Some(&key_file))).unwrap();
+    let found = gathered(&args(&folder, &out, Some(&key_file))).unwrap();
+    assert_eq!((found.diaries, found.older), (2, 1));
+    let names: Vec<&str> = found.refused.iter().map(|(name, _)| name.as_str()).collect();
+    assert_eq!(names, ["other.json", "altered.json", "three-3.json", "three-4.json"]);
     let diaries = lines(&out, "diaries");
     let ids: Vec<&str> = diaries.iter().map(|one| one["diary"].as_str().unwrap()).collect();
     assert_eq!(ids, ["01".repeat(16), "02".repeat(16)]);
@@ -83,14 +87,44 @@ fn the_newest_that_opens_counts_and_every_refusal_is_said() {
     assert_eq!(diaries[0]["made"], expected.as_str(), "the altered one does not count");
     // Without a key the sealed one is refused and the others are gathered all the same.
     let again = room.path().join("again");
-    gather(&args(&folder, &again, None)).unwrap();
+    gathered(&args(&folder, &again, None)).unwrap();
     assert_eq!(lines(&again, "diaries").len(), 1);
     // Into a folder with something in it nothing is written.
-    assert!(matches!(gather(&args(&folder, &out, None)), Err(Failure::Input(_))));
+    assert!(matches!(gathered(&args(&folder, &out, None)), Err(Failure::Input(_))));
     let nothing = room.path().join("nothing");
     fs::create_dir(&nothing).unwrap();
-    let empty = gather(&args(&nothing, &room.path().join("none"), None));
-    assert!(matches!(empty, Err(Failure::Input(_))));
+    let empty = gathered(&args(&nothing, &room.path().join("none"), None)).unwrap();
+    assert_eq!((empty.diaries, empty.refused.len()), (0, 0));
+}
+
+#[test]
+fn a_desks_cabinet_is_gathered_with_its_own_passphrase() {
+    let room = tempfile::tempdir().unwrap();
+    let desk = room.path().join("desk");
+    let passphrase = || frond_core::ports::Passphrase::new("invented words".to_owned()).unwrap();
+    let folder = crate::clinic::folder::Folder::take(&desk).unwrap();
+    let keys =
+        crate::clinic::keys::make(&folder, &frond_core::ports::OsRandom, passphrase()).unwrap();
+    let one = identity(1, 1);
+    let to = SealTo::Recipients(vec![keys.recipient().unwrap()]);
+    let sealed = summary(&one, 40).sealed_form(&one, &to, TimeAlone::NotAsked).unwrap();
+    fs::create_dir_all(desk.join("summaries")).unwrap();
+    fs::write(desk.join("summaries/one.age"), sealed).unwrap();
+    let secret = room.path().join("passphrase");
+    fs::write(&secret, "invented words\n").unwrap();
+    let asked = |out: &str, secret: &Path| GatherArgs {
+        desk: true,
+        open: OpenArgs { passphrase_file: Some(secret.to_path_buf()), identity_file: None },
+        ..args(&desk, &room.path().join(out), None)
+    };
+    // A desk that is open holds its folder.
+    assert!(matches!(gathered(&asked("held", &secret)), Err(Failure::Else(_))));
+    drop(folder);
+    gathered(&asked("out", &secret)).unwrap();
+    assert_eq!(lines(&room.path().join("out"), "diaries").len(), 1);
+    let wrong = room.path().join("wrong");
+    fs::write(&wrong, "other words\n").unwrap();
+    assert!(matches!(gathered(&asked("none", &wrong)), Err(Failure::Input(_))));
 }
 
 #[test]
@@ -100,7 +134,7 @@ fn every_line_has_every_column_in_order_and_no_word_that_a_person_wrote() {
     fs::create_dir(&folder).unwrap();
     let one = identity(1, 1);
     fs::write(folder.join("a.json"), summary(&one, 500).open_form(&one).unwrap()).unwrap();
-    gather(&args(&folder, &out, None)).unwrap();
+    gathered(&args(&folder, &out, None)).unwrap();
     for (name, columns) in SORTS {
         let text = fs::read_to_string(out.join(format!("{name}.ndjson"))).unwrap();
         assert!(!text.is_empty(), "{name}");
@@ -125,7 +159,7 @@ fn every_line_has_every_column_in_order_and_no_word_that_a_person_wrote() {
     // Asked for, they are there.
     let told = room.path().join("told");
     let asked = GatherArgs { with_texts: true, with_nicknames: true, ..args(&folder, &told, None) };
-    gather(&asked).unwrap();
+    gathered(&asked).unwrap();
     let text = fs::read_to_string(told.join("fhir.ndjson")).unwrap();
     assert!(text.contains("between 2 and 3") && text.contains("Marlowe"));
     assert!(lines(&told, "diaries")[0]["nickname"].is_string());

@@ -97,7 +97,7 @@ out-letter = Write a letter
 out-save-bundle = Save the summary for a clinic’s program (FHIR)
 out-save-table = Save the sessions as a table
 out-files-are-open = These files are not sealed: anybody who has them can read them. The wish for time alone is never in them.
-out-many = Many summaries at once, as lines for a database: the command “frond gather”.
+out-many = Many summaries at once, as lines for a database: close the desk, then use the command “frond gather --desk”.
 out-back = Back to the summary
 out-not-made = This could not be made from the summary. Ask for the summary again, or update Frond.
 

@@ -97,7 +97,7 @@ out-letter = Escribir una carta
 out-save-bundle = Guardar el resumen para el programa de una clínica (FHIR)
 out-save-table = Guardar las sesiones como tabla
 out-files-are-open = Estos archivos no van sellados: quien los tenga puede leerlos. El deseo de hablar a solas nunca está en ellos.
-out-many = Muchos resúmenes a la vez, como líneas para una base de datos: la orden «frond gather».
+out-many = Muchos resúmenes a la vez, como líneas para una base de datos: cierre el escritorio y use la orden «frond gather --desk».
 out-back = Volver al resumen
 out-not-made = No se pudo hacer a partir del resumen. Pida el resumen otra vez o actualice Frond.
 

@@ -11,8 +11,9 @@ use frond_core::programme::plan::Programme;
 use frond_core::programme::readback::read_back;
 use frond_core::words::Words;
 
+use super::chrome;
 use super::visit::{Shown, Visit, see};
-use crate::clinic::hand_over::{Code, Says, Way, code};
+use crate::clinic::hand_over::{Code, Says, Way, code, draw};
 use crate::pages::app::file;
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press};
@@ -209,17 +210,21 @@ pub(super) fn ready(visit: &mut Visit<'_>) -> Shown {
         .answer())
 }
 
-/// The sheet to print: the code and the words of the key, without the words that are spoken.
+/// The sheet to print: the code and the words of the key, without the words that are spoken. It goes to the
+/// patient, and so it is in the language of the plan where there is one.
 pub(super) fn sheet(visit: &mut Visit<'_>) -> Shown {
     visit.clinic()?;
     let Some(ready) = visit.desk.handing.as_ref().and_then(|handing| handing.ready.as_ref()) else {
         return Ok(see("/hand-over"));
     };
     let Ok(code) = &ready.code else { return Ok(see("/hand-over/ready")) };
-    let words = &visit.words;
-    let key = key_words(&ready.handed.key()).join(" ");
-    let (_, description) = said(words, &ready.way);
     let plan = ready.handed.programme();
+    let words = Words::for_language(plan.language.as_str());
+    let frame = chrome::frame(&words, true);
+    let (title, description) = said(&words, &ready.way);
+    let says = Says { title: &title, description: &description };
+    let drawn = draw(code.link.clone(), &says).map_err(|error| visit.sorry(error.say(&words)))?;
+    let key = key_words(&ready.handed.key()).join(" ");
     let from = words.text(
         "handover-sheet-from",
         &[
@@ -227,9 +232,9 @@ pub(super) fn sheet(visit: &mut Visit<'_>) -> Shown {
             ("number", i64::from(plan.revision.get()).into()),
         ],
     );
-    Ok(Page::new(&visit.frame, words.text("handover-sheet-title", &[]))
-        .text([from, description])
-        .part(Part::Scan { svg: code.svg.clone() })
+    Ok(Page::new(&frame, words.text("handover-sheet-title", &[]))
+        .text([from, description.clone()])
+        .part(Part::Scan { svg: drawn.svg })
         .text([words.text("handover-sheet-key", &[("words", key.into())])])
         .presses(vec![Press::go(words.text("desk-back", &[]), "/hand-over/ready")])
         .answer())

@@ -42,6 +42,12 @@ impl Server {
         self.ask(request.body(Body::from(body.to_owned())).unwrap()).await
     }
 
+    /// The same, where a text is answered.
+    pub(super) async fn told(&self, path: &str, body: &str) -> (StatusCode, String, String) {
+        let (status, to, body) = self.post(path, body).await;
+        (status, to, String::from_utf8(body).unwrap())
+    }
+
     async fn upload(&self, path: &str, file: &[u8], passphrase: &str) -> (StatusCode, String) {
         let mut body =
             b"--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"f\"\r\n\r\n"

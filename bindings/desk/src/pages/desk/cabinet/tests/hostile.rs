@@ -5,7 +5,6 @@ use std::path::Path;
 use axum::http::StatusCode;
 use frond_core::diary::entry::Entry;
 use frond_core::summary::{Selection, Summary};
-use frond_tests::invented::Invented;
 
 use super::super::super::tests::run;
 use super::{Desk, invented, person, whole};
