@@ -45,11 +45,10 @@ fn digests() -> Vec<Digest> {
     let one = Invented::new(8, 21);
     all.push(Digest::of(&with_wish(&one)));
     all.push(Digest::of(&received(&one.earlier(15), &one)));
-    let empty = Summary::of(&[], &one.identity(), &Selection::default(), &one.end).unwrap();
-    let nobody = Summary { diary: DiaryId([7; 16]), ..empty };
     let mut identity = one.identity();
     identity.id = DiaryId([7; 16]);
-    let open = nobody.open_form(&identity).unwrap();
+    let empty = Summary::of(&[], &identity, &Selection::default(), &one.end).unwrap();
+    let open = empty.open_form(&identity).unwrap();
     all.push(Digest::of(&open_summary(&open, None).unwrap()));
     all
 }

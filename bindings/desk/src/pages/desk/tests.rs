@@ -64,7 +64,7 @@ impl Server {
     }
 }
 
-pub(super) pub(super) fn run(test: impl Future<Output = ()>) {
+pub(super) fn run(test: impl Future<Output = ()>) {
     tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap().block_on(test);
 }
 

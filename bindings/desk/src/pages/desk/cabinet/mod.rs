@@ -48,6 +48,7 @@ pub(super) fn routes() -> Router<App<Desk>> {
             "/people/{diary}/rule",
             shows_one(rule::ask).merge(takes_one_file(rule::compared, rule::MOST)),
         )
+        .route("/people/{diary}/revise", takes_one(rule::revise))
         .route("/summaries/{summary}", shows_one(visit_page::one))
         .route("/bring", shows(bring::ask).merge(takes_file(bring::brought, bring::MOST)))
         .route("/bring/now", shows(bring::now))

@@ -1,18 +1,23 @@
 //! Another rule on one diary, side by side with the one in force. Nothing is saved; what it finds can be taken to the
 //! composer as a new revision.
 
+use axum::response::Response;
 use frond_core::programme::check::check;
+use frond_core::programme::draft::Draft;
 use frond_core::programme::plan::Programme;
 use frond_core::programme::read::{MOST_BYTES, read};
 use frond_core::programme::readback::read_back_rule;
 use frond_core::programme::rule::Rule;
 use frond_core::programme::strict;
 use frond_core::screens::{WhatIfLine, WhatIfScreen};
-use frond_core::words::Words;
+use frond_core::words::{Value, Words};
 
-use super::super::visit::{Shown, Visit};
+use super::super::compose;
+use super::super::visit::{Shown, Visit, see};
+use super::Opened;
+use crate::clinic::programmes::Programmes;
 use crate::pages::form::{Fields, Problem};
-use crate::pages::parts::{Field, Form, How, Kind, Look, Page, Part, Press, Table};
+use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press, Table};
 use crate::pages::upload::Upload;
 
 /// The most that such a form carries, in bytes.
@@ -24,14 +29,20 @@ pub(super) fn ask(visit: &mut Visit<'_>, named: &str) -> Shown {
     let received = visit.received(&opened, digest.summary)?;
     let own = received.summary.plan().and_then(|plan| plan.rule);
     let text = own.as_ref().map(written).unwrap_or_default();
-    asked(visit, &format!("/people/{diary}"), &text, vec![])
+    asked(visit, &opened, &format!("/people/{diary}"), &text, vec![])
 }
 
 /// The page that asks which rule.
-fn asked(visit: &Visit<'_>, back: &str, text: &str, problems: Vec<Problem>) -> Shown {
+fn asked(
+    visit: &Visit<'_>,
+    opened: &Opened,
+    back: &str,
+    text: &str,
+    problems: Vec<Problem>,
+) -> Shown {
     let words = &visit.words;
-    let form =
-        form(words, &format!("{back}/rule"), text, words.text("cabinet-what-if-compare", &[]));
+    let submit = words.text("cabinet-what-if-compare", &[]);
+    let form = form(words, &desks(visit, opened)?, &format!("{back}/rule"), text, submit);
     Ok(Page::new(&visit.frame, words.text("cabinet-what-if", &[]))
         .problems(problems)
         .text([
@@ -44,12 +55,27 @@ fn asked(visit: &Visit<'_>, back: &str, text: &str, problems: Vec<Problem>) -> S
 }
 
 /// Which rule is tried: a file, or the rule itself.
-pub(super) fn form(words: &Words, to: &str, text: &str, submit: String) -> Form {
+pub(super) fn form(
+    words: &Words,
+    desks: &[DesksRule],
+    to: &str,
+    text: &str,
+    submit: String,
+) -> Form {
     let file =
         Kind::Line { input: "file", value: String::new(), mode: "", offers: vec![], short: false };
     let mut form = Form::to(to, submit);
     form.upload = true;
-    form.fields = vec![
+    if !desks.is_empty() {
+        let choice = |one: &DesksRule| Choice {
+            value: one.id.clone(),
+            label: one.label.clone(),
+            chosen: false,
+        };
+        let choices = Kind::One(desks.iter().map(choice).collect());
+        form.fields.push(Field::new("plan", words.text("cabinet-what-if-desks", &[]), choices));
+    }
+    form.fields.extend([
         Field::new("file", words.text("cabinet-what-if-file", &[]), file),
         Field::new(
             "text",
@@ -57,8 +83,37 @@ pub(super) fn form(words: &Words, to: &str, text: &str, submit: String) -> Form 
             Kind::Passage { value: text.to_owned() },
         )
         .hint(words.text("cabinet-what-if-text-hint", &[])),
-    ];
+    ]);
     form
+}
+
+/// A rule that the desk has: of a finished plan, or of a draft that could be finished.
+pub(super) struct DesksRule {
+    id: String,
+    label: String,
+    rule: Rule,
+}
+
+/// The rules that the desk has. Steps' own rules are not among them: a tried rule is for every step.
+pub(super) fn desks(visit: &Visit<'_>, opened: &Opened) -> Result<Vec<DesksRule>, Response> {
+    let trouble = |error| compose::trouble(visit, error);
+    let listed = Programmes::of(&opened.clinic).and_then(|all| all.list()).map_err(trouble)?;
+    let words = &visit.words;
+    let drafts = listed.drafts.iter().filter_map(|(id, kept)| {
+        let programme = kept.check(visit.moment.now).programme?;
+        let label = words.text("cabinet-rule-of-draft", &about(&programme));
+        Some(DesksRule { id: id.as_str().to_owned(), label, rule: programme.rule? })
+    });
+    let finished = listed.finished.iter().filter_map(|one| {
+        let label = words.text("cabinet-rule-of-plan", &about(&one.programme));
+        let rule = one.programme.rule.clone()?;
+        Some(DesksRule { id: one.file.as_str().to_owned(), label, rule })
+    });
+    Ok(drafts.chain(finished).collect())
+}
+
+fn about(programme: &Programme) -> [(&'static str, Value); 2] {
+    [("name", programme.for_whom.as_str().into()), ("revision", programme.revision.get().into())]
 }
 
 /// A rule as it is written.
@@ -67,8 +122,12 @@ pub(super) fn written(rule: &Rule) -> String {
 }
 
 /// The rule that a form names.
-pub(super) fn named(words: &Words, upload: &Upload) -> Result<Rule, Problem> {
+pub(super) fn named(words: &Words, desks: &[DesksRule], upload: &Upload) -> Result<Rule, Problem> {
     let fields: &Fields = &upload.fields;
+    let chosen = fields.first("plan").filter(|_| upload.file.is_empty());
+    if let Some(one) = desks.iter().find(|one| Some(one.id.as_str()) == chosen) {
+        return Ok(one.rule.clone());
+    }
     let typed = fields.first("text").unwrap_or_default();
     let (field, bytes) = if upload.file.is_empty() {
         ("text", typed.as_bytes())
@@ -107,9 +166,10 @@ pub(super) fn compared(visit: &mut Visit<'_>, named_diary: &str, upload: Upload)
     let words = &visit.words;
     let back = format!("/people/{diary}");
     let text = upload.fields.first("text").unwrap_or_default().to_owned();
-    let rule = match named(words, &upload) {
+    let desks = desks(visit, &opened)?;
+    let rule = match named(words, &desks, &upload) {
         Ok(rule) => rule,
-        Err(problem) => return asked(visit, &back, &text, vec![problem]),
+        Err(problem) => return asked(visit, &opened, &back, &text, vec![problem]),
     };
     let received = visit.received(&opened, digest.summary)?;
     let plan = received.summary.plan();
@@ -124,21 +184,22 @@ pub(super) fn compared(visit: &mut Visit<'_>, named_diary: &str, upload: Upload)
             })
             .collect();
         if !wrong.is_empty() {
-            return asked(visit, &back, &written(&rule), wrong);
+            return asked(visit, &opened, &back, &written(&rule), wrong);
         }
     }
     let screen = WhatIfScreen::new(words, &received.summary, &rule)
         .map_err(|_| visit.sorry(words.text("cabinet-cannot-open", &[])))?;
-    Ok(page(visit, &screen, &rule, plan.as_ref(), &back))
+    Ok(page(visit, &screen, &desks, &rule, plan.as_ref(), &back))
 }
 
 fn page(
     visit: &Visit<'_>,
     screen: &WhatIfScreen,
+    desks: &[DesksRule],
     rule: &Rule,
     plan: Option<&Programme>,
     back: &str,
-) -> axum::response::Response {
+) -> Response {
     let words = &visit.words;
     let mut page = Page::new(&visit.frame, &screen.title)
         .text(screen.about.clone())
@@ -173,6 +234,7 @@ fn page(
     };
     let mut again = form(
         words,
+        desks,
         &format!("{back}/rule"),
         &written(rule),
         words.text("cabinet-what-if-compare", &[]),
@@ -184,6 +246,14 @@ fn page(
         parts: vec![Part::Form(again)],
     });
     let over_all = words.text("cabinet-what-if-compare-all", &[]);
+    if plan.is_some() {
+        let revise = words.text("cabinet-what-if-revise", &[]);
+        page = page.quiet([words.text("cabinet-what-if-revise-says", &[])]).presses(vec![send(
+            revise,
+            format!("{back}/revise"),
+            Look::Next,
+        )]);
+    }
     page.presses(vec![
         send(over_all, "/rules".to_owned(), Look::Equal),
         Press::go(words.text("cabinet-visit-back", &[]), "/people"),
@@ -207,4 +277,38 @@ fn table(screen: &WhatIfScreen, caption: String, lines: &[WhatIfLine]) -> Table 
         columns: vec![when, what, screen.own.clone(), screen.tried.clone(), screen.differs.clone()],
         rows: lines.iter().map(row).collect(),
     }
+}
+
+/// Begins a new revision of the plan in force, with the rule that was tried where one was, and goes on in the
+/// composer. This is all that is ever saved here, and it is a draft.
+pub(super) fn revise(visit: &mut Visit<'_>, named_diary: &str, fields: &Fields) -> Shown {
+    let opened = visit.cabinet()?;
+    let (_, digest) = visit.diary(&opened, named_diary)?;
+    let received = visit.received(&opened, digest.summary)?;
+    let words = &visit.words;
+    let no_plan = || {
+        let says = words.text("cabinet-no-plan", &[]);
+        visit.sorry_as(axum::http::StatusCode::UNPROCESSABLE_ENTITY, says)
+    };
+    let plan = received.summary.plan().ok_or_else(no_plan)?;
+    let rule: Option<Rule> = match fields.first("text") {
+        None => None,
+        Some(text) => {
+            let tree = strict::tree(text.as_bytes(), MOST_BYTES);
+            let rule = tree.and_then(|tree| strict::typed(&tree));
+            Some(rule.map_err(|_| visit.nothing_here())?)
+        }
+    };
+    let trouble = |error| compose::trouble(visit, error);
+    let programmes = Programmes::of(&opened.clinic).map_err(trouble)?;
+    let open = received.summary.present.open_signs.iter().map(|sign| sign.key);
+    let id = programmes.begin_next(&plan, open, visit.moment.now).map_err(trouble)?;
+    let Some(rule) = rule else { return Ok(see(&format!("/programmes/{}/who", id.as_str()))) };
+    let mut kept = programmes.draft(&id).map_err(trouble)?;
+    kept.draft.rule = Draft::next_of(&with_rule(&plan, &rule)).rule;
+    for step in &mut kept.draft.steps {
+        step.rule = None;
+    }
+    programmes.save(&id, &kept).map_err(trouble)?;
+    Ok(see(&format!("/programmes/{}/rule", id.as_str())))
 }

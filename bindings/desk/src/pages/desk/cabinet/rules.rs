@@ -12,9 +12,10 @@ pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
 }
 
 fn asked(visit: &Visit<'_>, text: &str, problems: Vec<crate::pages::form::Problem>) -> Shown {
-    visit.cabinet()?;
+    let opened = visit.cabinet()?;
     let words = &visit.words;
-    let form = rule::form(words, "/rules", text, words.text("cabinet-what-if-compare-all", &[]));
+    let submit = words.text("cabinet-what-if-compare-all", &[]);
+    let form = rule::form(words, &rule::desks(visit, &opened)?, "/rules", text, submit);
     Ok(Page::new(&visit.frame, words.text("cabinet-what-if-all", &[]))
         .problems(problems)
         .text([
@@ -28,7 +29,7 @@ fn asked(visit: &Visit<'_>, text: &str, problems: Vec<crate::pages::form::Proble
 
 pub(super) fn compare(visit: &mut Visit<'_>, upload: Upload) -> Shown {
     let opened = visit.cabinet()?;
-    match rule::named(&visit.words, &upload) {
+    match rule::named(&visit.words, &rule::desks(visit, &opened)?, &upload) {
         Ok(rule) => {
             opened.clinic.cabinet.try_rule(&opened.clinic, &opened.cabinet, rule);
             Ok(see("/rules/now"))

@@ -9,7 +9,7 @@ use frond_core::summary::{DiaryId, Received, SummaryId};
 use super::super::visit::{Shown, Visit};
 use super::{Opened, insight};
 use crate::charts;
-use crate::pages::parts::{Figure, Look, Page, Part, Press, Table};
+use crate::pages::parts::{Figure, How, Look, Page, Part, Press, Table};
 
 pub(super) fn newest(visit: &mut Visit<'_>, diary: &str) -> Shown {
     of_diary(visit, diary, false)
@@ -76,6 +76,11 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
     Ok(page
         .quiet(screen.cautions.clone())
         .presses(vec![
+            Press {
+                label: words.text("cabinet-revise", &[]),
+                how: How::Send { to: format!("/people/{diary}/revise"), fields: vec![] },
+                look: Look::Equal,
+            },
             Press::go(words.text("cabinet-what-if", &[]), format!("/people/{diary}/rule"))
                 .looking(Look::Equal),
             Press::go(words.text("out-title", &[]), format!("/people/{diary}/out"))

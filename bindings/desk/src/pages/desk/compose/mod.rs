@@ -131,7 +131,7 @@ fn leaf(visit: &Visit<'_>, draft: &Open, rest: &[&str]) -> Result<Leaf, Response
 }
 
 /// What went wrong, and what to do next, as a page.
-fn trouble(visit: &Visit<'_>, error: ProgrammesError) -> Response {
+pub(super) fn trouble(visit: &Visit<'_>, error: ProgrammesError) -> Response {
     let words = &visit.words;
     match error {
         ProgrammesError::NoSuch => {

@@ -316,6 +316,23 @@ fn another_rule_stands_beside_the_one_in_force_and_nothing_is_saved() {
                 page.contains("This is no rule that can be read") && !page.contains("<script>")
             );
         }
+        let revise = format!("{}/revise", person(one));
+        let coded: String = other.bytes().map(|byte| format!("%{byte:02X}")).collect();
+        let (status, to, _) = desk.server.post(&revise, &format!("text={coded}")).await;
+        assert_eq!(status, StatusCode::SEE_OTHER);
+        assert!(to.starts_with("/programmes/") && to.ends_with("/rule"), "{to}");
+        let draft = desk.page(&to).await;
+        assert!(draft.contains("value=\"14\""), "the tried rule's number stands there: {draft}");
+        // The draft's rule can now be chosen by name.
+        let page = desk.page(&path).await;
+        let choice = page.split("name=\"plan\" value=\"").nth(1).unwrap();
+        let choice = choice.split('"').next().unwrap();
+        let (status, _, page) = desk.multipart(&path, "file", &[], &[("plan", choice)]).await;
+        assert_eq!(status, StatusCode::OK, "{page}");
+        assert!(page.contains("They differ after"));
+        let (status, to, _) = desk.server.post(&revise, "").await;
+        assert_eq!(status, StatusCode::SEE_OTHER);
+        assert!(to.ends_with("/who"), "without a rule it is a plain revision: {to}");
         let (status, to, _) =
             desk.multipart("/rules", "file", &[("rule.json", other.into())], &[]).await;
         assert_eq!((status, to.as_str()), (StatusCode::SEE_OTHER, "/rules/now"));
