@@ -21,7 +21,7 @@ def say(ok, what):
 
 
 def run(*args):
-    done = subprocess.run(args, capture_output=True, text=True, check=False)
+    done = subprocess.run(args, capture_output=True, text=True, errors="replace", check=False)
     return done.returncode, done.stdout
 
 
