@@ -3,8 +3,8 @@
 use axum::http::StatusCode;
 use frond_tests::invented::Invented;
 
-use super::super::tests::run;
 use super::super::cabinet::tests::Desk;
+use super::super::tests::run;
 
 fn typed(more: &str) -> String {
     format!(
@@ -30,8 +30,10 @@ fn a_letter_is_looked_at_and_saved_and_nothing_of_it_is_kept() {
         let (status, _, page) = desk.server.told(&format!("{person}/letter"), &agreed).await;
         assert_eq!(status, StatusCode::OK);
         assert!(page.contains("About: Invented Person") && page.contains("Dr Invented<br>Nowhere"));
-        let (status, _, copy) =
-            desk.server.told(&format!("{person}/letter"), &(agreed.clone() + "&reader=person")).await;
+        let (status, _, copy) = desk
+            .server
+            .told(&format!("{person}/letter"), &(agreed.clone() + "&reader=person"))
+            .await;
         assert_eq!(status, StatusCode::OK);
         assert!(copy.contains("Your copy of a letter about you"));
         let (status, _, saved) = desk.server.told(&format!("{person}/letter/page"), &agreed).await;
