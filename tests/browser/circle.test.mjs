@@ -9,6 +9,7 @@ import { join } from "node:path";
 import { after, test } from "node:test";
 import { close, picture, visit } from "./lib/browser.mjs";
 import { healthWords } from "./lib/checks.mjs";
+import { crawl } from "./lib/crawl.mjs";
 import { then, write } from "./lib/compose.mjs";
 import { decoded, firstUse } from "./lib/desk.mjs";
 import { looking } from "./lib/look.mjs";
@@ -253,7 +254,12 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
     await letter(she, clinic.page, diary, room, looks);
   });
 
-  looks.done({ least: 20 });
+  await step("every other page that can be reached from here", async () => {
+    await clinic.page.goto(desk.origin);
+    await crawl(clinic.page, ["/"], (page, path, answer) => looks.look(page, `page${path.replaceAll("/", "-")}`, answer));
+  });
+
+  looks.done({ least: 40 });
 });
 
 /** Identity and what is asked for are typed here; without the person's agreement there is no letter. */

@@ -7,7 +7,7 @@ use std::error::Error;
 use std::fs;
 use std::path::PathBuf;
 
-use frond_core::insight::{Practised, Spread, quantile};
+use frond_core::insight::{Practised, Spread};
 use frond_core::programme::plan::Schedule;
 use frond_core::programme::values::Count;
 use frond_core::summary::fhir::Texts;
@@ -175,6 +175,14 @@ fn one_session(steps: &mut BTreeMap<Key, OnStep>, session: &Session) {
     }
 }
 
+/// Linear between the closest ranks, as the core's own quantiles of ratings are.
+fn linear(sorted: &[u64], p: f64) -> f64 {
+    let rank = (sorted.len() - 1) as f64 * p;
+    let below = rank.floor() as usize;
+    let (low, high) = (sorted[below] as f64, sorted[(below + 1).min(sorted.len() - 1)] as f64);
+    low + (rank - rank.floor()) * (high - low)
+}
+
 fn tables(
     steps: &BTreeMap<Key, OnStep>,
     signs: &BTreeMap<&'static str, (u64, BTreeSet<String>, u64, u64)>,
@@ -232,9 +240,9 @@ fn tables(
             add("stops", numbers(&row.stops));
         }
         if !row.up_days.is_empty() {
-            let days: Vec<u8> =
-                row.up_days.iter().map(|days| u8::try_from(*days).expect("few days")).collect();
-            let at = |p| json!(quantile(&days, p));
+            let mut days = row.up_days.clone();
+            days.sort_unstable();
+            let at = |p| json!(linear(&days, p));
             add(
                 "days_before_going_up",
                 vec![

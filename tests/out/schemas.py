@@ -44,8 +44,9 @@ def broken(validator, value, name, faults):
         look(validator, one, f"{name}, {fault}", right=False)
 
 
-def entry(summary, kind):
-    return next(one for one in summary["summary"]["entries"] if one["what"]["kind"] == kind)
+def entry(summary, kind, having=None):
+    entries = (one for one in summary["summary"]["entries"] if one["what"]["kind"] == kind)
+    return next(one for one in entries if having is None or having in one["what"])
 
 
 summary = schema("summary")
@@ -54,7 +55,7 @@ for path in [demo / "summary.json", *sorted(summaries.glob("*.json"))]:
 broken(summary, read(demo / "summary.json"), "summary", {
     "an unknown line": lambda one: one["summary"].update(praise="well done"),
     "no signature": lambda one: one.pop("signature"),
-    "a rating of 11": lambda one: entry(one, "session")["what"]["ratings"].update(peak={"rated": 11}),
+    "a rating of 11": lambda one: entry(one, "session", "ratings")["what"]["ratings"].update(peak={"rated": 11}),
     "an unknown sort of entry": lambda one: entry(one, "session")["what"].update(kind="dance"),
     "another version": lambda one: one["summary"].update(version=2),
     "an id that is none": lambda one: one["summary"].update(diary="Wren"),

@@ -87,7 +87,7 @@ export function person(page, { keys = false } = {}) {
     },
     /** Chooses a file. */
     async upload(name, path) {
-      const control = page.locator(`main input[type=file][name="${name}"]`);
+      const control = page.locator(`main input[type=file][name="${name}"]`).first();
       const asked = page.waitForEvent("filechooser");
       await act.press(control);
       await (await asked).setFiles(path);

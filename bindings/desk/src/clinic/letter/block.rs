@@ -55,7 +55,7 @@ pub(super) fn blocks(letter: &Letter, faces: &Faces) -> Vec<Block> {
 }
 
 /// A text as these fonts can print it, and whether they lack something of it: the number of each character
-/// that they lack stands in its place. Marks that only say which way text runs are left out, and every
+/// that they lack stands in its place, or its usual spelling where it has one. Marks that only say which way text runs are left out, and every
 /// kind of space is a plain one.
 pub(super) fn printable(text: &str, faces: &Faces) -> (String, bool) {
     let mut lacking = false;
@@ -68,12 +68,28 @@ pub(super) fn printable(text: &str, faces: &Faces) -> (String, bool) {
             printed.push(' ');
         } else if faces.has(character) {
             printed.push(character);
+        } else if let Some(usual) = spelt(character) {
+            printed.push_str(usual);
         } else {
             lacking = true;
             printed.push_str(&format!("[U+{:04X}]", u32::from(character)));
         }
     }
     (printed.split(' ').filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" "), lacking)
+}
+
+/// How signs that the fonts lack are usually spelt without them.
+fn spelt(character: char) -> Option<&'static str> {
+    Some(match character {
+        '\u{2212}' => "–",
+        '≤' => "<=",
+        '≥' => ">=",
+        '≈' => "~",
+        '≠' => "!=",
+        '→' => "->",
+        '←' => "<-",
+        _ => return None,
+    })
 }
 
 /// Marks without width: of direction, joiners and the byte order mark.

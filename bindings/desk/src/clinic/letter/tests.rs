@@ -81,10 +81,11 @@ fn a_long_letter_breaks_pages_and_no_heading_stands_last_on_one() {
 #[test]
 fn a_character_that_the_fonts_lack_is_said_and_never_dropped() {
     let faces = Faces::new().unwrap();
-    for text in ["Zażółć gęślą jaźń", "Ελληνικά", "Русский", "ñandú ¿qué?", "−2 … “quoted” «so»"]
+    for text in ["Zażółć gęślą jaźń", "Ελληνικά", "Русский", "ñandú ¿qué?", "½ … “quoted” «so»"]
     {
         assert_eq!(printable(text, &faces), (text.to_owned(), false));
     }
+    assert_eq!(printable("−2 ≤ 3 → 4", &faces), ("–2 <= 3 -> 4".to_owned(), false));
     let (text, lacking) = printable("שלום", &faces);
     assert!(lacking);
     assert_eq!(text, "[U+05E9][U+05DC][U+05D5][U+05DD]");
