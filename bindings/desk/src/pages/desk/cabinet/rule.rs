@@ -100,7 +100,9 @@ pub(super) fn desks(visit: &Visit<'_>, opened: &Opened) -> Result<Vec<DesksRule>
     let listed = Programmes::of(&opened.clinic).and_then(|all| all.list()).map_err(trouble)?;
     let words = &visit.words;
     let drafts = listed.drafts.iter().filter_map(|(id, kept)| {
-        let programme = kept.check(visit.moment.now).programme?;
+        // A review day that has passed says nothing about the rule.
+        let then = kept.earlier().map_or(visit.moment.now, |earlier| earlier.issued_at);
+        let programme = kept.check(then).programme?;
         let label = words.text("cabinet-rule-of-draft", &about(&programme));
         Some(DesksRule { id: id.as_str().to_owned(), label, rule: programme.rule? })
     });
