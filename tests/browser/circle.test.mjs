@@ -9,6 +9,7 @@ import { join } from "node:path";
 import { after, test } from "node:test";
 import { close, picture, visit } from "./lib/browser.mjs";
 import { healthWords } from "./lib/checks.mjs";
+import { crawl } from "./lib/crawl.mjs";
 import { then, write } from "./lib/compose.mjs";
 import { decoded, firstUse } from "./lib/desk.mjs";
 import { looking } from "./lib/look.mjs";
@@ -211,7 +212,7 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
 
   await step("another rule tried on the same diary, and made a revision", async () => {
     const rule = invented().rule;
-    rule.step_up.all_of = [{ criterion: "sessions", practised_days: 6, within_days: 7 }];
+    rule.step_up.all_of[0].practised_days = 6;
     const path = join(room, "rule.json");
     writeFileSync(path, JSON.stringify(rule));
     await clinic.page.goto(`${desk.origin}${diary}/rule`);
@@ -253,7 +254,12 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
     await letter(she, clinic.page, diary, room, looks);
   });
 
-  looks.done({ least: 20 });
+  await step("every other page that can be reached from here", async () => {
+    await clinic.page.goto(desk.origin);
+    await crawl(clinic.page, ["/"], (page, path, answer) => looks.look(page, `page${path.replaceAll("/", "-")}`, answer));
+  });
+
+  looks.done({ least: 40 });
 });
 
 /** Identity and what is asked for are typed here; without the person's agreement there is no letter. */

@@ -185,6 +185,9 @@ fn an_older_revision_or_the_same_number_with_other_content_needs_a_deliberate_ch
     needs(&mut home, &other, &[Although::SameRevision]);
     let different = shown(&mut home, &other).different.unwrap().lines.join("\n");
     assert!(different.contains("Something else.") && different.contains("As agreed."));
+    assert_eq!(different.lines().count(), 3, "one line each way, and what it stands to");
+    let newer = shown(&mut home, &by(1, 4)).different.unwrap().lines;
+    assert_eq!(newer.len(), 1, "a number and a date alone are no difference");
     home.tell(told(&other, &[Although::SameRevision]));
     home.tell(told(&by(1, 2), &[Although::OlderRevision]));
     assert_eq!(last(&home).1, vec![Although::OlderRevision]);

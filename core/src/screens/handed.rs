@@ -104,7 +104,10 @@ pub(super) fn different(
         lines.push(words.text("handover-newer-before", &numbers));
     }
     if standing.against != Against::Another {
-        let (before, now) = (read_back(used, words), read_back(plan, words));
+        // The numbers are said already, and a date alone is no difference.
+        let (revision, issued_at) = (plan.revision, plan.issued_at);
+        let numbered = Programme { revision, issued_at, ..used.clone() };
+        let (before, now) = (read_back(&numbered, words), read_back(plan, words));
         let only = |of: &[String], other: &[String]| -> Vec<String> {
             of.iter().filter(|line| !other.contains(line)).cloned().collect()
         };

@@ -87,7 +87,7 @@ export function person(page, { keys = false } = {}) {
     },
     /** Chooses a file. */
     async upload(name, path) {
-      const control = page.locator(`main input[type=file][name="${name}"]`);
+      const control = page.locator(`main input[type=file][name="${name}"]`).first();
       const asked = page.waitForEvent("filechooser");
       await act.press(control);
       await (await asked).setFiles(path);
@@ -162,7 +162,11 @@ function byKeys(page) {
       const kind = await control.evaluate((own) => own.type);
       // The pieces of a date or a time have keys of their own in each country; a person types them so.
       if (kind === "date" || kind === "time") await control.fill(text);
-      else await page.keyboard.type(text);
+      else {
+        // What stands there is replaced.
+        if (await control.inputValue()) await page.keyboard.press("Control+A");
+        await page.keyboard.type(text);
+      }
     },
   };
 }

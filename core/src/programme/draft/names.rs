@@ -199,7 +199,20 @@ impl Draft {
     /// A place in words: "Step 2, “Size 2”, part 1: widest diameter (mm)".
     #[must_use]
     pub fn place_said(&self, place: &Place, words: &Words) -> String {
-        let parts: Vec<&str> = place.parts().collect();
+        let said = self.thing_said(place.as_str(), words);
+        match (said.is_empty(), label(place.as_str(), words)) {
+            (true, field) => field.unwrap_or_default(),
+            (false, None) => said,
+            (false, Some(field)) => {
+                words.text("compose-where", &[("at", said.into()), ("field", field.into())])
+            }
+        }
+    }
+
+    /// The things of lists that a place lies in: "Step 2, “Size 2”, part 1"; empty where it lies in none.
+    #[must_use]
+    pub fn thing_said(&self, place: &str, words: &Words) -> String {
+        let parts: Vec<&str> = place.split('.').collect();
         let number = |part: &str| part.parse::<usize>().map(|at| plain::place(at + 1)).ok();
         let mut said: Vec<String> = Vec::new();
         let mut list = "";
@@ -215,9 +228,9 @@ impl Draft {
                     "pause" => Some(words.text("compose-where-pause", &number)),
                     "stricter_signs" => Some(words.text("compose-where-stricter", &number)),
                     "recipients" => Some(words.text("compose-where-recipient", &number)),
-                    "activities" | "goals" | "own_cautions" => {
-                        Some(words.text("compose-where-line", &number))
-                    }
+                    "activities" => Some(words.text("compose-where-activity", &number)),
+                    "goals" => Some(words.text("compose-where-goal", &number)),
+                    "own_cautions" => Some(words.text("compose-where-caution", &number)),
                     _ => None,
                 });
             } else if *part == "rule" && parts.len() > 1 {
@@ -225,15 +238,7 @@ impl Draft {
             }
             list = part;
         }
-        let field = label(place.as_str(), words);
-        match (said.is_empty(), field) {
-            (true, field) => field.unwrap_or_default(),
-            (false, None) => said.join(", "),
-            (false, Some(field)) => {
-                let at = said.join(", ").into();
-                words.text("compose-where", &[("at", at), ("field", field.into())])
-            }
-        }
+        said.join(", ")
     }
 
     /// "Step 2, “Size 2”".

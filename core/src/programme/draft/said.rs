@@ -5,9 +5,10 @@
 use super::super::plan::Programme;
 use super::super::readback::plain::place;
 use super::super::readback::{self, rules};
+use super::super::rule::Rule;
 use super::super::values::StepId;
-use super::Draft;
-use super::check::Checked;
+use super::check::{Checked, Partly};
+use super::{Draft, RuleDraft};
 use crate::words::Words;
 
 /// The sentences of one part of the form.
@@ -135,7 +136,8 @@ impl Reader<'_> {
             }
             if let Some(own) = so_far.own_rules.get(index).and_then(Option::as_ref) {
                 let on = self.words.text("readback-on-step", &[("number", place(index + 1))]);
-                self.one_rule(&own.value, &on, own.unfinished, &mut said);
+                let typed = self.draft.steps.get(index).and_then(|step| step.rule.as_ref());
+                self.one_rule(own, typed, &on, &mut said);
             }
         }
         said
@@ -168,7 +170,7 @@ impl Reader<'_> {
                 } else {
                     self.words.text("readback-on-every-step", &[])
                 };
-                self.one_rule(&rule.value, &on, rule.unfinished, &mut said);
+                self.one_rule(rule, self.draft.rule.as_ref(), &on, &mut said);
             }
             None if !own => said.push(self.words.text("readback-no-rule", &[])),
             None => {}
@@ -176,16 +178,24 @@ impl Reader<'_> {
         said
     }
 
+    /// A rule as far as it goes. That going up is never suggested is not said of a rule whose conditions of
+    /// going up are only unfinished.
     fn one_rule(
         &self,
-        rule: &super::super::rule::Rule,
+        rule: &Partly<Rule>,
+        typed: Option<&RuleDraft>,
         on: &str,
-        unfinished: bool,
         said: &mut Vec<String>,
     ) {
         let naming = |id: &StepId| self.draft.step_named(id, self.words);
-        rules::rule(rule, on, &naming, self.words, said);
-        said.extend(unfinished.then(|| self.words.text("compose-said-rule-unfinished", &[])));
+        let mut own = Vec::new();
+        rules::rule(&rule.value, on, &naming, self.words, &mut own);
+        let meant = typed.is_some_and(|typed| !typed.step_up.is_empty());
+        if meant && rule.value.step_up.is_none() && !own.is_empty() {
+            own.remove(0);
+        }
+        said.extend(own);
+        said.extend(rule.unfinished.then(|| self.words.text("compose-said-rule-unfinished", &[])));
     }
 
     fn asking(&self) -> Vec<String> {

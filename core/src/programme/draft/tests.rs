@@ -365,6 +365,26 @@ fn lists_are_changed_and_what_was_taken_out_comes_back() {
     }
 }
 
+/// What is only unfinished is not read back as if it were meant so.
+#[test]
+fn p3_an_unfinished_way_up_is_not_said_to_be_none() {
+    let mut draft = Draft::from(&read(ALL[0].1.as_bytes()).unwrap());
+    draft.change(&"remove:rule".parse().unwrap()).unwrap();
+    draft.change(&"add:rule".parse().unwrap()).unwrap();
+    let said = |draft: &Draft| {
+        let checked = draft.check(&invented());
+        let said = draft.said(&checked, &english());
+        said.into_iter().find(|said| said.part == Part::Rule).unwrap().sentences.join("\n")
+    };
+    assert!(said(&draft).contains("going up is never suggested"));
+    draft.change(&"add:rule.step_up:days_on_step".parse().unwrap()).unwrap();
+    let unfinished = said(&draft);
+    assert!(!unfinished.contains("never suggested"), "{unfinished}");
+    assert!(unfinished.contains("not finished"), "{unfinished}");
+    draft.put([("rule.step_up.0.days", "9")]);
+    assert!(said(&draft).contains("at least 9 days ago"));
+}
+
 #[test]
 fn a_form_sets_fields_and_nothing_else() {
     let mut draft = Draft::from(&read(ALL[0].1.as_bytes()).unwrap());

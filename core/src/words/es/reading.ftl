@@ -81,7 +81,7 @@ reading-review-passed = Tocaba revisar el plan el { $day } como tarde; hasta ent
 
 reading-by-step = Paso a paso, el último primero (cada uno dentro de un paso y una revisión)
 reading-stretch = { $step }, del { $first } al { $last }, revisión { $revision }
-reading-practised = práctica { $sessions ->
+reading-practised = se practicó { $sessions ->
         [one] una vez
        *[other] { $sessions } veces
     } en { $span ->

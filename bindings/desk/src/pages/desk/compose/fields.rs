@@ -86,7 +86,9 @@ impl<'a> Asks<'a> {
             .into_iter()
             .map(|(value, label)| Choice { chosen: value == own, value, label })
             .collect();
-        if choices.len() <= OPEN && !name.ends_with("target") && !name.ends_with("start_at") {
+        // What names a step grows with the ladder, and a condition stays short.
+        let folded = ["target", "start_at", "rating"].iter().any(|end| name.ends_with(end));
+        if choices.len() <= OPEN && !folded {
             return self.field(name, Kind::One(choices));
         }
         let chosen = choices.iter().all(|one| !one.chosen);
@@ -152,12 +154,9 @@ impl<'a> Asks<'a> {
             .map(|index| {
                 let at = format!("{list}.{index}");
                 let field = if long { self.passage(&at) } else { self.line(&at) };
-                let title = self.about(&at);
-                Field::new(
-                    &format!("{at}.line"),
-                    title,
-                    Kind::Group { fields: vec![field], buttons: self.item_buttons(&at) },
-                )
+                let title = self.draft.thing_said(&at, self.words);
+                let kind = Kind::Group { fields: vec![field], buttons: self.item_buttons(&at) };
+                Field::new(&format!("{at}.line"), title, kind)
             })
             .collect();
         self.list(list, fields, vec![self.button(format!("add:{list}"), add)])

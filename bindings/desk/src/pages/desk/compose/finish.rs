@@ -5,6 +5,7 @@ use frond_core::programme::differences::differences as told_apart;
 use frond_core::programme::plan::Programme;
 use frond_core::programme::readback::read_back;
 
+use super::super::hand_over;
 use super::super::visit::{Shown, Visit, see};
 use super::page::Leaf;
 use super::sheet::{Here, tabs, under};
@@ -127,6 +128,10 @@ pub(super) fn finished(visit: &mut Visit<'_>, file: &str) -> Shown {
             ("until", words.date(one.programme.review_by).into()),
         ],
     );
+    let hand = How::Send {
+        to: format!("/programmes/finished/{}/hand-over", file.as_str()),
+        fields: vec![],
+    };
     let next =
         How::Send { to: format!("/programmes/finished/{}/next", file.as_str()), fields: vec![] };
     Ok(Page::new(&visit.frame, one.programme.for_whom.to_string())
@@ -134,6 +139,7 @@ pub(super) fn finished(visit: &mut Visit<'_>, file: &str) -> Shown {
         .under(under)
         .text([words.text("compose-finished-says", &[])])
         .presses(vec![
+            Press { label: words.text("compose-hand-over", &[]), how: hand, look: Look::Next },
             Press { label: words.text("compose-next-revision", &[]), how: next, look: Look::Equal },
             Press::go(
                 words.text("compose-text-file", &[]),
@@ -144,6 +150,14 @@ pub(super) fn finished(visit: &mut Visit<'_>, file: &str) -> Shown {
         .part(Part::Heading { text: words.text("compose-said", &[]) })
         .part(Part::Points { points: read_back(&one.programme, words) })
         .answer())
+}
+
+/// It is signed and handed over.
+pub(super) fn hand(visit: &mut Visit<'_>, file: &str) -> Shown {
+    let programmes = programmes(visit)?;
+    let file = FileId::parse(file).ok_or_else(|| visit.nothing_here())?;
+    let one = programmes.finished(&file).map_err(|error| trouble(visit, error))?;
+    Ok(hand_over::begin(visit, one.text.as_bytes()))
 }
 
 /// Its exact text, as a file: open, and not signed.

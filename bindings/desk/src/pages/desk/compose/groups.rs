@@ -216,7 +216,9 @@ fn rule(asks: &Asks<'_>, at: &str, own: &RuleDraft, title: String) -> Field {
         let items = (0..many).map(|index| condition(asks, &format!("{list}.{index}"), kinds));
         let items = items.collect();
         let add = |(kind, says): &(&str, &str)| {
-            asks.button(format!("add:{list}:{kind}"), words.text(says, &[]))
+            let what = words.text(says, &[]).into();
+            let says = words.text("compose-add-condition", &[("what", what)]);
+            asks.button(format!("add:{list}:{kind}"), says)
         };
         fields.push(asks.list(&list, items, kinds.iter().map(add).collect()));
     }

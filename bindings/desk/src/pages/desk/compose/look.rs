@@ -51,11 +51,10 @@ pub(super) fn preview(visit: &mut Visit<'_>, open: &Open, query: &Fields) -> Sho
     }
     for shown in made.shown {
         let parts = looked_at::parts(&shown.screen, &hers);
-        page = page.part(Part::Heading { text: shown.when }).part(Part::Phone {
-            lang: hers.language().tag.to_owned(),
-            label: words.text("compose-preview-phone", &[]),
-            parts,
-        });
+        let lang = hers.language().tag.to_owned();
+        let label = words.text("compose-preview-phone", &[("when", shown.when.clone().into())]);
+        page =
+            page.part(Part::Heading { text: shown.when }).part(Part::Phone { lang, label, parts });
     }
     Ok(page.answer())
 }

@@ -82,6 +82,7 @@ fn sent(visit: &mut Visit<'_>, path: &str, fields: &Fields) -> Shown {
     match parts.as_slice() {
         ["programmes", "new"] => list::begin(visit),
         ["programmes", "finished", file, "next"] => finish::next(visit, file),
+        ["programmes", "finished", file, "hand-over"] => finish::hand(visit, file),
         ["programmes", id, "throw-away"] => list::throw_away(visit, id),
         ["programmes", id, "bring-back"] => list::bring_back(visit, id),
         ["programmes", id, "finish"] => finish::finish(visit, &open(visit, id)?),

@@ -229,6 +229,8 @@ fn p1_every_fixture_can_be_written_through_the_pages() {
             }
             let text: Value = serde_json::from_str(&text.replace("\"@", "\"")).unwrap();
             assert_eq!(text, same, "{}", FIXTURES[at].0);
+            let (_, to_hand, _) = server.post(&format!("{to}/hand-over"), "").await;
+            assert_eq!(to_hand, "/hand-over");
             // And its page reads it back.
             let page = server.get(&to).await.2;
             let words = frond_core::words::Words::for_language("en");
