@@ -100,7 +100,9 @@ pub(super) fn desks(visit: &Visit<'_>, opened: &Opened) -> Result<Vec<DesksRule>
     let listed = Programmes::of(&opened.clinic).and_then(|all| all.list()).map_err(trouble)?;
     let words = &visit.words;
     let drafts = listed.drafts.iter().filter_map(|(id, kept)| {
-        let programme = kept.check(visit.moment.now).programme?;
+        // A review day that has passed says nothing about the rule.
+        let then = kept.earlier().map_or(visit.moment.now, |earlier| earlier.issued_at);
+        let programme = kept.check(then).programme?;
         let label = words.text("cabinet-rule-of-draft", &about(&programme));
         Some(DesksRule { id: id.as_str().to_owned(), label, rule: programme.rule? })
     });
@@ -301,7 +303,7 @@ pub(super) fn revise(visit: &mut Visit<'_>, named_diary: &str, fields: &Fields) 
     };
     let trouble = |error| compose::trouble(visit, error);
     let programmes = Programmes::of(&opened.clinic).map_err(trouble)?;
-    let open = received.summary.present.open_signs.iter().map(|sign| sign.key);
+    let open = received.summary.present.open_signs.iter().map(|sign| (sign.key, sign.since.day()));
     let id = programmes.begin_next(&plan, open, visit.moment.now).map_err(trouble)?;
     let Some(rule) = rule else { return Ok(see(&format!("/programmes/{}/who", id.as_str()))) };
     let mut kept = programmes.draft(&id).map_err(trouble)?;
