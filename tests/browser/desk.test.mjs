@@ -94,6 +94,7 @@ test("with the keyboard alone: a plan written, signed, a summary read, a rule tr
   await page.goto(`${server.origin}/programmes`);
   await she.press('form[action="/programmes/new"] button');
   const plan = JSON.parse(readFileSync(programme("3-breathing-only"), "utf8"));
+  plan.review_by = "2026-06-30";
   await write(she, plan);
   await page.goto(page.url().replace(/[a-z]+(\?.*)?$/, "check"));
   await she.press('form[action$="/finish"] button');
