@@ -212,19 +212,21 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
 
   await step("another rule tried on the same diary, and made a revision", async () => {
     const rule = invented().rule;
-    rule.step_up.all_of = [{ criterion: "sessions", practised_days: 6, within_days: 7 }];
+    // The second session was rated 3: under this rule it would have paused.
+    rule.pause = [{ criterion: "discomfort_at_least", rating: "peak", at_least: 3, window: { sessions: 1, of_last: 1 } }];
     const path = join(room, "rule.json");
     writeFileSync(path, JSON.stringify(rule));
     await clinic.page.goto(`${desk.origin}${diary}/rule`);
     await she.upload("file", path);
     await she.press(`form[action="${diary}/rule"] button`);
     await looks.look(clinic.page, "what-if");
-    await she.press('form[action^="/programmes/"] button');
+    assert.ok((await clinic.page.locator("main table tbody tr").count()) >= 1, "both stand side by side");
+    await she.press('form[action$="/revise"] button');
     assert.match(pathOf(clinic.page), /^\/programmes\/[0-9a-f]{32}\//);
     await clinic.page.goto(clinic.page.url().replace(/[a-z]+(\?.*)?$/, "rule"));
     await then(she, "save");
     await clinic.page.goto(clinic.page.url().replace(/rule(\?.*)?$/, "differences"));
-    assert.match(await textOf(clinic.page), /6/, "what is different is said");
+    assert.match(await textOf(clinic.page), /pause/i, "what is different is said");
     await looks.look(clinic.page, "differences");
     await clinic.page.goto(clinic.page.url().replace(/differences$/, "check"));
     await she.press('form[action$="/finish"] button');

@@ -1,15 +1,16 @@
 // The clinician's desk: first use, the copy of the keys, locking; every page of an empty desk.
 
 import assert from "node:assert/strict";
-import { writeFileSync } from "node:fs";
+import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, test } from "node:test";
 import { close, visit } from "./lib/browser.mjs";
 import { crawl, kind } from "./lib/crawl.mjs";
-import { firstUse } from "./lib/desk.mjs";
+import { write } from "./lib/compose.mjs";
+import { decoded, firstUse } from "./lib/desk.mjs";
 import { looking } from "./lib/look.mjs";
 import { person } from "./lib/person.mjs";
-import { PASSPHRASE, folder, serveDesk } from "./lib/server.mjs";
+import { PASSPHRASE, folder, frond, programme, serveDesk } from "./lib/server.mjs";
 
 after(close);
 
@@ -82,3 +83,49 @@ for (const lang of ["en", "es", "ar-XB"]) {
     looks.done({ least: 5 });
   });
 }
+
+test("with the keyboard alone: a plan written, signed, a summary read, a rule tried, a letter begun", async (t) => {
+  const room = folder(t);
+  const server = await serveDesk(t, ["--now", "2026-05-12T09:00:00+01:00"]);
+  const { page } = await visit(server, { viewport: { width: 1024, height: 800 } });
+  const she = person(page, { keys: true });
+  await page.goto(server.address);
+  await firstUse(she, room);
+  await page.goto(`${server.origin}/programmes`);
+  await she.press('form[action="/programmes/new"] button');
+  const plan = JSON.parse(readFileSync(programme("3-breathing-only"), "utf8"));
+  plan.review_by = "2026-06-30";
+  await write(she, plan);
+  await page.goto(page.url().replace(/[a-z]+(\?.*)?$/, "check"));
+  await she.press('form[action$="/finish"] button');
+  await she.press('form[action$="/hand-over"] button');
+  await she.choose("way", "open");
+  await she.press('form[action="/hand-over/sign"] > button');
+  assert.match(await decoded(page, ".scan svg"), /^FROND:/);
+  // The program's own invented diary, handed over open.
+  const demo = join(room, "demo");
+  frond(["demo", "--out", demo]);
+  const summary = readdirSync(demo, { recursive: true }).map((name) => join(demo, name)).find((path) => /summary.*\.json$/.test(path));
+  assert.ok(summary, "the demo leaves a summary");
+  await page.goto(`${server.origin}/bring`);
+  await she.upload("files", summary);
+  await she.press('form[action="/bring"] > button');
+  await page.goto(`${server.origin}/people`);
+  await she.press('main a[href^="/people/"]');
+  const diary = new URL(page.url()).pathname;
+  // What is folded opens.
+  for (const fold of (await page.locator("main details").all()).slice(0, 4)) {
+    if (await fold.evaluate((own) => own.open)) continue;
+    await fold.locator("> summary").focus();
+    await page.keyboard.press("Enter");
+    assert.ok(await fold.evaluate((own) => own.open));
+  }
+  await page.goto(`${server.origin}${diary}/rule`);
+  await she.type("text", JSON.stringify({ step_back: [], pause: [{ criterion: "days_without_practice", days: 3 }] }));
+  await she.press(`form[action="${diary}/rule"] > button`);
+  assert.equal(await page.locator('[role="alert"]').count(), 0);
+  await page.goto(`${server.origin}${diary}/letter`);
+  await she.type("person", "Invented Person");
+  await she.press(`form[action="${diary}/letter"] > button`);
+  assert.ok((await page.locator('[role="alert"] a').count()) >= 2, "what is missing is linked");
+});

@@ -162,7 +162,11 @@ function byKeys(page) {
       const kind = await control.evaluate((own) => own.type);
       // The pieces of a date or a time have keys of their own in each country; a person types them so.
       if (kind === "date" || kind === "time") await control.fill(text);
-      else await page.keyboard.type(text);
+      else {
+        // What stands there is replaced.
+        if (await control.inputValue()) await page.keyboard.press("Control+A");
+        await page.keyboard.type(text);
+      }
     },
   };
 }

@@ -2,10 +2,8 @@
 //! that is narrowed, and lives by chance.
 #![allow(dead_code, reason = "the test and the example each use their own part")]
 
-use std::sync::Arc;
-
 use frond_core::diary::entry::{Content, Goal, Reason, Session, SignNoted, UsedPart};
-use frond_core::programme::values::{Line, Passage, Position, Practice, Rating, Token};
+use frond_core::programme::values::{Line, Passage, Position, Practice, Rating};
 use frond_core::safety::{Sign, Tier};
 use frond_core::sealing::SigningKey;
 use frond_core::summary::{DiaryId, DiaryIdentity, Selection, Summary};
@@ -61,14 +59,7 @@ pub fn breathing() -> Summary {
             "schedule": {"weekly_least": 7, "weekly_most": 7, "daily_most": 1},
             "instruction": "Sit or lie as you like."}]),
     );
-    diary.say(
-        at(0, 8),
-        Content::ProgrammeAccepted {
-            programme: Token::new("invented").unwrap(),
-            revision: super::rule_diary::revision(1),
-            carried: Arc::from(plan.to_string()),
-        },
-    );
+    diary.say(at(0, 8), super::rule_diary::accept(&plan));
     for day in 0..20 {
         let breath = super::rule_diary::Sit {
             practice: Practice::Breathing,

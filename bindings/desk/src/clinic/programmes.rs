@@ -9,6 +9,7 @@ use std::fs;
 use std::path::PathBuf;
 use std::sync::Arc;
 
+use chrono::NaiveDate;
 use frond_core::diary::entry::SignKey;
 use frond_core::moment::Stamp;
 use frond_core::ports::Random;
@@ -254,7 +255,7 @@ impl Programmes {
     pub(crate) fn begin_next(
         &self,
         of: &Programme,
-        open: impl IntoIterator<Item = SignKey>,
+        open: impl IntoIterator<Item = (SignKey, NaiveDate)>,
         now: Stamp,
     ) -> Result<FileId, ProgrammesError> {
         let mut draft = Draft::next_of(of);
@@ -303,12 +304,20 @@ impl Programmes {
         Ok(fs::rename(path.with_extension(AWAY), path)?)
     }
 
-    /// Finishes a draft as the revision it was begun for, issued now. The draft is then thrown away.
+    /// Finishes a draft as the revision it was begun for, issued now; where another draft of the programme was
+    /// finished as that or a later one in between, as the next behind it. The draft is then thrown away.
     ///
     /// # Errors
     /// [`ProgrammesError::NotFinished`] where something has to be put right first.
     pub(crate) fn finish(&self, id: &FileId, now: Stamp) -> Result<Finished, ProgrammesError> {
-        let kept = self.draft(id)?;
+        let mut kept = self.draft(id)?;
+        let finished = self.list()?.finished;
+        let finished = finished.iter().map(|one| &one.programme);
+        let of_this = finished.filter(|one| one.id == kept.programme).map(|one| one.revision);
+        if let Some(highest) = of_this.max().filter(|highest| *highest >= kept.revision) {
+            let next = Revision::new(u64::from(highest) + 1);
+            kept.revision = next.map_err(|_| ProgrammesError::Damaged)?;
+        }
         let programme = kept.check(now).programme.ok_or(ProgrammesError::NotFinished)?;
         let text = text_of(&programme).map_err(|_| ProgrammesError::NotFinished)?;
         let file = self.drawn()?;

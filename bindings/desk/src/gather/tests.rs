@@ -25,8 +25,8 @@ fn identity(diary: u8, key: u8) -> DiaryIdentity {
 
 /// The diary of the invented scenario, up to an entry.
 fn summary(identity: &DiaryIdentity, entries: usize) -> Summary {
-    let played = crate::scenario::played().unwrap();
-    let entries: Vec<Entry> = played.entries.into_iter().take(entries).collect();
+    let (all, _) = crate::scenario::played();
+    let entries: Vec<Entry> = all.iter().take(entries).cloned().collect();
     let last: Stamp = entries.last().unwrap().written;
     Summary::of(&entries, identity, &Selection::default(), &last).unwrap()
 }
@@ -111,7 +111,7 @@ fn a_desks_cabinet_is_gathered_with_its_own_passphrase() {
     fs::create_dir_all(desk.join("summaries")).unwrap();
     fs::write(desk.join("summaries/one.age"), sealed).unwrap();
     let secret = room.path().join("passphrase");
-    fs::write(&secret, "invented words\n").unwrap();
+    crate::file::write_new(&secret, b"invented words\n").unwrap();
     let asked = |out: &str, secret: &Path| GatherArgs {
         desk: true,
         open: OpenArgs { passphrase_file: Some(secret.to_path_buf()), identity_file: None },
@@ -123,7 +123,7 @@ fn a_desks_cabinet_is_gathered_with_its_own_passphrase() {
     gathered(&asked("out", &secret)).unwrap();
     assert_eq!(lines(&room.path().join("out"), "diaries").len(), 1);
     let wrong = room.path().join("wrong");
-    fs::write(&wrong, "other words\n").unwrap();
+    crate::file::write_new(&wrong, b"other words\n").unwrap();
     assert!(matches!(gathered(&asked("none", &wrong)), Err(Failure::Input(_))));
 }
 

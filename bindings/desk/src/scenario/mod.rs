@@ -75,11 +75,17 @@ pub(crate) fn invented(ports: &Ports, folder: &Path, passphrase: &str) -> Result
     Ok(play::play(ports, folder, passphrase)?.end)
 }
 
-/// The scenario played into a folder that is gone again, for tests of what is made of it.
+/// The entries of the scenario and its end, played once, for tests of what is made of them.
 #[cfg(test)]
-pub(crate) fn played() -> Result<play::Played, Failure> {
-    let room = tempfile::tempdir().map_err(|_| Failure::Else("no room".to_owned()))?;
-    play::play(&ports(), &room.path().join("diary"), PASSPHRASE)
+pub(crate) fn played() -> &'static (Vec<frond_core::diary::entry::Entry>, Stamp) {
+    static PLAYED: std::sync::OnceLock<(Vec<frond_core::diary::entry::Entry>, Stamp)> =
+        std::sync::OnceLock::new();
+    PLAYED.get_or_init(|| {
+        let room = tempfile::tempdir().expect("a folder");
+        let played = play::play(&ports(), &room.path().join("diary"), PASSPHRASE);
+        let played = played.unwrap_or_else(|failure| panic!("{failure}"));
+        (played.entries, played.end)
+    })
 }
 
 fn make_folder(out: &Path) -> std::io::Result<()> {

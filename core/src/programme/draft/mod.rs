@@ -30,6 +30,7 @@ pub use said::{Part, Said};
 pub use typed::{Choice, TargetChoice, Typed};
 pub use unusual::Notice;
 
+use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use super::plan::{IntendedFor, Programme};
@@ -337,6 +338,9 @@ pub struct RecipientDraft {
 pub struct SeenDraft {
     /// Which.
     pub key: SignKey,
+    /// On which day it was told, where that is known.
+    #[serde(default)]
+    pub told: Option<NaiveDate>,
     /// The clinician has seen it, and closes it.
     #[serde(default)]
     pub seen: bool,
@@ -363,11 +367,12 @@ impl Draft {
         Self::default()
     }
 
-    /// Offers signs of a diary to be closed; those offered already stay as they are. None is ticked.
-    pub fn offer_signs(&mut self, open: impl IntoIterator<Item = SignKey>) {
-        for key in open {
-            if self.signs_seen.iter().all(|own| own.key != key) {
-                self.signs_seen.push(SeenDraft { key, seen: false });
+    /// Offers signs of a diary to be closed, each with the day it was told on. None is ticked.
+    pub fn offer_signs(&mut self, open: impl IntoIterator<Item = (SignKey, NaiveDate)>) {
+        for (key, day) in open {
+            match self.signs_seen.iter_mut().find(|own| own.key == key) {
+                Some(own) => own.told = Some(day),
+                None => self.signs_seen.push(SeenDraft { key, told: Some(day), seen: false }),
             }
         }
     }

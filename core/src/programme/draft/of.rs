@@ -58,7 +58,7 @@ impl From<&Programme> for Draft {
             signs_seen: p
                 .signs_seen
                 .iter()
-                .map(|key| SeenDraft { key: *key, seen: true })
+                .map(|key| SeenDraft { key: *key, told: None, seen: true })
                 .collect(),
             activities: p.activities.iter().map(line).collect(),
             activities_every_days: p.activities_every_days.map(number).unwrap_or_default(),

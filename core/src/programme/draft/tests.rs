@@ -52,7 +52,7 @@ fn p1_every_fixture_can_be_typed_from_nothing() {
         let programme = read(text.as_bytes()).unwrap();
         let wanted = serde_json::to_value(Draft::from(&programme)).unwrap();
         let mut draft = Draft::new();
-        draft.offer_signs(programme.signs_seen.iter().copied());
+        draft.offer_signs(programme.signs_seen.iter().map(|key| (*key, programme.issued_at.day())));
         type_in(&mut draft, "", &wanted);
         // Ids are given by the program, so they are other ones; everything else is as it was.
         let typed = draft.check(&given(&programme));
@@ -121,7 +121,7 @@ fn type_in(draft: &mut Draft, at: &str, wanted: &serde_json::Value) {
                 draft.change(&Change::Add { list: at.to_owned(), sort: None }).unwrap();
             }
             for (name, value) in fields {
-                if !matches!(name.as_str(), "id" | "criterion" | "removed") {
+                if !matches!(name.as_str(), "id" | "criterion" | "removed" | "told") {
                     type_in(draft, &inner(name), value);
                 }
             }
@@ -398,6 +398,7 @@ fn a_form_sets_fields_and_nothing_else() {
         ("shape", "9"),
         ("nothing", "x"),
         ("signs_seen.0.key.sign", "fever"),
+        ("signs_seen.0.told", "2026-01-01"),
         ("", "x"),
     ]);
     assert!(draft == before);
@@ -416,7 +417,7 @@ fn s1_a_sign_is_closed_only_where_it_is_ticked() {
     assert!(!programme.signs_seen.is_empty());
     let mut next = Draft::next_of(&programme);
     assert!(next.check(&given(&programme)).programme.unwrap().signs_seen.is_empty());
-    next.offer_signs(programme.signs_seen.iter().copied());
+    next.offer_signs(programme.signs_seen.iter().map(|key| (*key, programme.issued_at.day())));
     assert_eq!(next.signs_seen.len(), programme.signs_seen.len());
     next.put([("signs_seen.0.seen", ""), ("signs_seen.0.seen", "yes")]);
     let again = next.check(&given(&programme)).programme.unwrap();

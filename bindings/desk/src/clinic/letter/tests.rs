@@ -11,18 +11,17 @@ use super::lines::{HEIGHT, INDENT, MARGIN, Style, WIDTH, set, wrap};
 use super::{letter_pdf, pages};
 
 fn letter(request: &str) -> Letter {
-    let played = crate::scenario::played().unwrap();
+    let (entries, end) = crate::scenario::played();
     let key = frond_core::sealing::SigningKey::from_seed(&zeroize::Zeroizing::new([7; 32]));
     let identity = DiaryIdentity { id: DiaryId([1; 16]), key };
-    let summary =
-        Summary::of(&played.entries, &identity, &Selection::default(), &played.end).unwrap();
+    let summary = Summary::of(entries, &identity, &Selection::default(), end).unwrap();
     let typed = LetterTyped {
         person: "Invented Person".to_owned().try_into().unwrap(),
         known_by: None,
         to: "Dr Invented\nAn Invented Street".to_owned().try_into().unwrap(),
         from: "Ida Marlowe (invented)".to_owned().try_into().unwrap(),
         reached_at: None,
-        date: played.end.day(),
+        date: end.day(),
         view: None,
         next: None,
         request: request.to_owned().try_into().unwrap(),

@@ -45,12 +45,18 @@ fn a_draft_is_kept_sealed_finished_and_followed_by_a_revision() {
     let kept = programmes.draft(&next).unwrap();
     assert_eq!((kept.revision.get(), &kept.programme), (2, &finished.programme.id));
     assert_eq!(kept.earlier().unwrap(), finished.programme);
+    assert!(kept.draft.signs_seen.is_empty());
     // A second one begun beside it does not get the same number.
     let other = programmes.begin_next(&finished.programme, [], now()).unwrap();
     assert_eq!(programmes.draft(&other).unwrap().revision.get(), 3);
     let listed = programmes.list().unwrap();
     assert_eq!((listed.drafts.len(), listed.finished.len(), listed.unread), (2, 1, 0));
-    assert_eq!(listed.away, [id]);
+    assert_eq!(listed.away, [id.clone()]);
+    // Finished out of order, or brought back and finished again: no number is given twice, and none falls.
+    assert_eq!(programmes.finish(&other, now()).unwrap().programme.revision.get(), 3);
+    assert_eq!(programmes.finish(&next, now()).unwrap().programme.revision.get(), 4);
+    programmes.bring_back(&id).unwrap();
+    assert_eq!(programmes.finish(&id, now()).unwrap().programme.revision.get(), 5);
 }
 
 #[test]

@@ -303,7 +303,7 @@ pub(super) fn revise(visit: &mut Visit<'_>, named_diary: &str, fields: &Fields) 
     };
     let trouble = |error| compose::trouble(visit, error);
     let programmes = Programmes::of(&opened.clinic).map_err(trouble)?;
-    let open = received.summary.present.open_signs.iter().map(|sign| sign.key);
+    let open = received.summary.present.open_signs.iter().map(|sign| (sign.key, sign.since.day()));
     let id = programmes.begin_next(&plan, open, visit.moment.now).map_err(trouble)?;
     let Some(rule) = rule else { return Ok(see(&format!("/programmes/{}/who", id.as_str()))) };
     let mut kept = programmes.draft(&id).map_err(trouble)?;

@@ -290,13 +290,14 @@ fn signs(asks: &Asks<'_>) -> Vec<Field> {
 /// Signs of the diary, each named; none is ticked by itself.
 fn signs_seen(asks: &Asks<'_>) -> Field {
     let signs = asks.draft.signs_seen.iter().enumerate().map(|(index, one)| {
-        let says = asks.words.text(
-            "compose-page-sign-of",
-            &[
-                ("sign", asks.words.text(one.key.sign.name_id(), &[]).into()),
-                ("entry", one.key.entry.to_string().chars().take(8).collect::<String>().into()),
-            ],
-        );
+        let sign = capital(&asks.words.text(one.key.sign.name_id(), &[])).into();
+        let says = match one.told {
+            Some(day) => {
+                let day = asks.words.date(day).into();
+                asks.words.text("compose-page-sign-told", &[("sign", sign), ("day", day)])
+            }
+            None => asks.words.text("compose-page-sign-earlier", &[("sign", sign)]),
+        };
         Field::new(&format!("signs_seen.{index}.seen"), says, Kind::Tick { chosen: one.seen })
     });
     asks.list("signs_seen", signs.collect(), Vec::new())
@@ -329,4 +330,10 @@ fn texts(asks: &Asks<'_>) -> Vec<Field> {
             ],
         ),
     ]
+}
+
+/// With a capital at the beginning.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }

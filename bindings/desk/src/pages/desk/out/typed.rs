@@ -21,7 +21,7 @@ pub(super) fn form(visit: &Visit<'_>, to: String, fields: &Fields) -> Form {
         let kind = Kind::Line { input, value, mode: "", offers: vec![], short: false };
         Field::new(name, label, kind)
     };
-    let text =
+    let passage =
         |name: &str, label: String| Field::new(name, label, Kind::Passage { value: typed(name) });
     let today = visit.moment.now.day().to_string();
     let mut date = line("date", words.text("letter-form-date", &[]), "date");
@@ -40,13 +40,13 @@ pub(super) fn form(visit: &Visit<'_>, to: String, fields: &Fields) -> Form {
         line("person", words.text("letter-form-person", &[]), "text")
             .hint(words.text("letter-form-person-hint", &[])),
         line("known", words.text("letter-form-known", &[]), "text"),
-        text("to", words.text("letter-form-to", &[])),
+        passage("to", words.text("letter-form-to", &[])),
         line("from", words.text("letter-form-from", &[]), "text"),
-        text("reached", words.text("letter-form-reached", &[])),
+        passage("reached", words.text("letter-form-reached", &[])),
         date,
-        text("view", words.text("letter-form-view", &[])),
-        text("next", words.text("letter-form-next", &[])),
-        text("request", words.text("letter-form-request", &[])),
+        passage("view", words.text("letter-form-view", &[])),
+        passage("next", words.text("letter-form-next", &[])),
+        passage("request", words.text("letter-form-request", &[])),
         Field::new("agreed", words.text("letter-form-agreement", &[]), Kind::Any(vec![agreed]))
             .hint(words.text("letter-form-agreed-hint", &[])),
     ];
@@ -61,13 +61,13 @@ pub(super) fn typed(
     let mut reading = Reading { visit, fields, problems: Vec::new() };
     let person = reading.line("person");
     let known_by = reading.optional_line("known");
-    let to = reading.text("to");
+    let to = reading.passage("to");
     let from = reading.line("from");
     let reached_at = reading.optional_text("reached");
     let date = reading.day("date");
     let view = reading.optional_text("view");
     let next = reading.optional_text("next");
-    let request = reading.text("request");
+    let request = reading.passage("request");
     let agreed = Agreed::ticked(fields.has("agreed", "yes"));
     if agreed.is_none() {
         reading.wrong("agreed", visit.words.text("letter-error-agreed", &[]));
@@ -131,7 +131,7 @@ impl<'a> Reading<'a, '_> {
         self.optional(name, a_line)
     }
 
-    fn text(&mut self, name: &str) -> Option<Passage> {
+    fn passage(&mut self, name: &str) -> Option<Passage> {
         self.needed(name, a_passage)
     }
 
