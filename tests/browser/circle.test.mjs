@@ -11,7 +11,7 @@ import { close, picture, visit } from "./lib/browser.mjs";
 import { healthWords } from "./lib/checks.mjs";
 import { crawl } from "./lib/crawl.mjs";
 import { then, write } from "./lib/compose.mjs";
-import { decoded, firstUse } from "./lib/desk.mjs";
+import { bring, decoded, firstUse } from "./lib/desk.mjs";
 import { looking } from "./lib/look.mjs";
 import { person } from "./lib/person.mjs";
 import { folder, ownDiary, programme, serve, serveDesk } from "./lib/server.mjs";
@@ -192,9 +192,7 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
   await step("opened at the desk", async () => {
     await clinic.page.goto(`${desk.origin}/bring`);
     await looks.look(clinic.page, "bring");
-    await she.upload("files", summary);
-    await she.press('form[action="/bring"] button');
-    await clinic.page.goto(`${desk.origin}/bring/now`);
+    await bring(she, desk, summary);
     await looks.look(clinic.page, "brought");
     await clinic.page.goto(`${desk.origin}/people`);
     await looks.look(clinic.page, "people");

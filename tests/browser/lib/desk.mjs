@@ -30,3 +30,15 @@ export async function decoded(page, selector) {
   assert.ok(found, `no code is found in the picture of ${selector} (${shown.width} x ${shown.height})`);
   return found.data;
 }
+
+/** Brings files in and waits until they were read; the page says how far it is. */
+export async function bring(she, server, files) {
+  await she.page.goto(`${server.origin}/bring`);
+  await she.upload("files", files);
+  await she.press('form[action="/bring"] > button');
+  for (let again = 0; (await she.page.locator("main progress").count()) > 0; again++) {
+    assert.ok(again < 100, "it is read at last");
+    await she.page.waitForTimeout(200);
+    await she.page.goto(`${server.origin}/bring/now`);
+  }
+}
