@@ -1,6 +1,6 @@
 //! A cabinet of many summaries, through the desk program as a browser would use it, beside Python's `json` reading
-//! the same open files by turns in the same run. `cargo bench -p frond-tests --bench cabinet -- [N [ROUNDS]]`;
-//! N is 10,000 unless told otherwise. The program has to be built before: `cargo build --release -p frond`.
+//! the same open files by turns in the same run. `cargo bench -p frond-tests --bench cabinet -- [N [ROUNDS]] [FOLDER]`;
+//! N is 10,000 unless told otherwise; a folder of open summaries may be given instead. The program has to be built before: `cargo build --release -p frond`.
 //!
 //! Every summary is invented.
 
@@ -127,17 +127,26 @@ fn main() {
     let target = own.ancestors().nth(2).unwrap();
     let program: PathBuf = target.join("frond");
     let room = tempfile::tempdir().unwrap();
-    let (files, folder) = (room.path().join("open"), room.path().join("desk"));
-    std::fs::create_dir(&files).unwrap();
+    let folder = room.path().join("desk");
+    // A folder written before by the example `invented_cabinet`, or one of our own.
+    let given = std::env::args().skip(1).map(PathBuf::from).find(|path| path.is_dir());
+    let files = given.clone().unwrap_or_else(|| room.path().join("open"));
+    if given.is_none() {
+        std::fs::create_dir(&files).unwrap();
+        for number in 0..many {
+            let name = format!("record-{number:05}.json");
+            std::fs::write(files.join(name), Invented::new(number, SEED).open_file()).unwrap();
+        }
+    }
     let mut bytes = 0_u64;
     let mut diaries = Vec::new();
-    for number in 0..many {
-        let invented = Invented::new(number, SEED);
-        let file = invented.open_file();
-        bytes += file.len() as u64;
-        diaries.push(invented.identity().id.to_string());
-        std::fs::write(files.join(format!("record-{number:05}.json")), file).unwrap();
+    for entry in std::fs::read_dir(&files).unwrap() {
+        let text = std::fs::read_to_string(entry.unwrap().path()).unwrap();
+        bytes += text.len() as u64;
+        let diary = text.split("\"diary\":\"").nth(1).unwrap();
+        diaries.push(diary.split('"').next().unwrap().to_owned());
     }
+    let many = diaries.len();
     println!(
         "{many} summaries, {} MB open, {:.0} kB each",
         bytes / 1_000_000,

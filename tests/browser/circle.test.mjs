@@ -226,7 +226,7 @@ test("the whole circle, from an empty desk to the second revision", async (t) =>
     await clinic.page.goto(clinic.page.url().replace(/[a-z]+(\?.*)?$/, "rule"));
     await then(she, "save");
     await clinic.page.goto(clinic.page.url().replace(/rule(\?.*)?$/, "differences"));
-    assert.match(await textOf(clinic.page), /pause/i, "what is different is said");
+    assert.match(await textOf(clinic.page), /pausing/i, "what is different is said");
     await looks.look(clinic.page, "differences");
     await clinic.page.goto(clinic.page.url().replace(/differences$/, "check"));
     await she.press('form[action$="/finish"] button');
