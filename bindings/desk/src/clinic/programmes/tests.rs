@@ -51,7 +51,7 @@ fn a_draft_is_kept_sealed_finished_and_followed_by_a_revision() {
     assert_eq!(programmes.draft(&other).unwrap().revision.get(), 3);
     let listed = programmes.list().unwrap();
     assert_eq!((listed.drafts.len(), listed.finished.len(), listed.unread), (2, 1, 0));
-    assert_eq!(listed.away, [id.clone()]);
+    assert_eq!(listed.away, std::slice::from_ref(&id));
     // Finished out of order, or brought back and finished again: no number is given twice, and none falls.
     assert_eq!(programmes.finish(&other, now()).unwrap().programme.revision.get(), 3);
     assert_eq!(programmes.finish(&next, now()).unwrap().programme.revision.get(), 4);
