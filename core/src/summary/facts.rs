@@ -170,11 +170,11 @@ impl Facts {
 }
 
 fn in_force(looked: &Looked<'_>) -> Result<Option<Programme>, FoldError> {
-    let accepted = looked.standing().filter_map(|row| match row.content {
+    let mut accepted = looked.standing().filter_map(|row| match row.content {
         Content::ProgrammeAccepted { carried, .. } => Some((row, carried)),
         _ => None,
     });
-    let Some((row, carried)) = accepted.last() else { return Ok(None) };
+    let Some((row, carried)) = accepted.next_back() else { return Ok(None) };
     let plan = read(carried.as_bytes());
     plan.map(Some).map_err(|_| FoldError::UnreadableProgramme { place: row.place })
 }

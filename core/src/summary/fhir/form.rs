@@ -191,7 +191,7 @@ pub(super) enum Unit {
 
 /// A quantity from tenths of its unit, written without a point where it is whole.
 pub(super) fn tenths(tenths: u32, unit: Unit) -> Value {
-    let whole = (tenths % 10 == 0).then(|| Number::from(tenths / 10));
+    let whole = tenths.is_multiple_of(10).then(|| Number::from(tenths / 10));
     let value = whole
         .or_else(|| Number::from_f64(f64::from(tenths) / 10.0))
         .unwrap_or_else(|| Number::from(tenths / 10));

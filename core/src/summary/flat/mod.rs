@@ -285,11 +285,11 @@ pub(super) fn noted(row: &crate::diary::resolve::Counted<'_>) -> Vec<SignNoted> 
 
 /// The nickname of the plan that was accepted last.
 fn nickname(looked: &Looked<'_>) -> Result<Option<String>, FoldError> {
-    let accepted = looked.standing().filter_map(|row| match row.content {
+    let mut accepted = looked.standing().filter_map(|row| match row.content {
         Content::ProgrammeAccepted { carried, .. } => Some((row.place, carried)),
         _ => None,
     });
-    let Some((place, carried)) = accepted.last() else { return Ok(None) };
+    let Some((place, carried)) = accepted.next_back() else { return Ok(None) };
     let plan = read(carried.as_bytes()).map_err(|_| FoldError::UnreadableProgramme { place })?;
     Ok(Some(plan.for_whom.to_string()))
 }
