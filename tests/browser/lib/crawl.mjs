@@ -18,7 +18,11 @@ export async function crawl(page, from, see, { most = 1 } = {}) {
     const own = kind(path);
     if ((met.get(own) ?? 0) >= most) continue;
     met.set(own, (met.get(own) ?? 0) + 1);
-    const answer = await page.goto(new URL(path, page.url()).href);
+    // A link to a file shows no page.
+    const answer = await page.goto(new URL(path, page.url()).href).catch((error) => {
+      if (!/Download is starting/.test(error.message)) throw error;
+    });
+    if (!answer) continue;
     await see(page, own, answer);
     seen.push(own);
     const links = await page.evaluate(() =>

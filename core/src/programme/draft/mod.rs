@@ -3,8 +3,8 @@
 //! filled in by the program and no number in it is Frond's own.
 //!
 //! Leaves what is written wrongly in a whole programme to [`super::check`] and what is unusual to
-//! [`super::warn`]; drafts are kept, sealed, by the clinician's desk. Start at [`Draft`], then [`check`];
-//! [`fields`] sets what a form sent, [`change`] adds, takes out, moves and copies.
+//! [`super::warn`]; drafts are kept, sealed, by the clinician's desk. Start at [`Draft`], then `check`;
+//! `fields` sets what a form sent, `change` adds, takes out, moves and copies.
 
 mod amiss;
 mod change;

@@ -61,7 +61,7 @@ pub struct PeopleScreen {
     pub orders: Vec<OrderChoice>,
     /// What makes the list anew.
     pub look: String,
-    /// The people, at most [`ON_A_PAGE`].
+    /// The people, at most as many as fit a page.
     pub people: Vec<PersonLine>,
     /// The page before: its number and what leads there.
     pub before: Option<(usize, String)>,
