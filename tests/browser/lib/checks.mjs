@@ -98,7 +98,8 @@ export async function targets(page) {
       const label = /radio|checkbox/.test(own.type ?? "") ? own.closest("label") : null;
       const pressed = label ?? own;
       if (!pressed.checkVisibility()) continue;
-      if (own.matches(".skip")) continue;
+      // One that nobody sees or reaches is no target; it says what Enter in a field does.
+      if (own.matches('.skip, [aria-hidden="true"]')) continue;
       if (own.tagName === "A" && own.closest("p,li") && getComputedStyle(own).display === "inline") continue;
       const box = pressed.getBoundingClientRect();
       const name = `${own.tagName.toLowerCase()} "${(pressed.innerText || own.name || "").trim().slice(0, 40)}"`;

@@ -3,7 +3,8 @@
 //! asked for that, and the page is shown again. Leaves to the core what is amiss, what is said back, and what
 //! can be chosen.
 //!
-//! Addresses and names of fields never change: `/programmes/DRAFT/PAGE`, fields as [`Draft`] names them.
+//! Addresses and names of fields never change: `/programmes/DRAFT/PAGE`, fields as the core's draft names
+//! them.
 //! Start at [`seen`] and [`sent`]; [`fields`] makes the questions, one file each the pages.
 
 mod fields;
