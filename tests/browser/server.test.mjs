@@ -15,13 +15,17 @@ after(close);
 function ask(server, path, { method = "GET", headers = {}, body } = {}) {
   const { hostname, port } = new URL(server.origin);
   return new Promise((done, failed) => {
-    const sent = request({ hostname, port, path, method, headers }, (answer) => {
+    // A connection of its own: what still comes of it after the answer concerns no other request.
+    const sent = request({ hostname, port, path, method, headers, agent: false }, (answer) => {
       let text = "";
+      answer.on("error", failed);
       answer.setEncoding("utf8");
       answer.on("data", (part) => (text += part));
       answer.on("end", () => done({ status: answer.statusCode, headers: answer.headers, text }));
     });
     sent.on("error", failed);
+    // The server may close while a long body is still being written; the answer is there by then.
+    sent.on("socket", (socket) => socket.on("error", () => {}));
     sent.end(body);
   });
 }
