@@ -195,23 +195,6 @@ fn a_link_made_once_opens_for_ever() {
     assert_eq!((came.text(), came.follows()), (expected.text(), expected.follows()));
 }
 
-/// Writes the stored files of `fixtures/handover-v1`, once, by hand.
-#[test]
-#[ignore = "writes the stored files; they are never written again"]
-fn write_the_stored_files() {
-    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../fixtures/handover-v1");
-    std::fs::create_dir_all(&folder).unwrap();
-    let put = |name: &str, bytes: &[u8]| {
-        assert!(!folder.join(name).exists(), "{name} is stored already");
-        std::fs::write(folder.join(name), bytes).unwrap();
-    };
-    let spoken = words("lamp river oven bridge");
-    let random = SeededRandom::new(1);
-    put("signed.json", &following().file());
-    put("open.link", following().link(LinkTo::Anybody, &random).unwrap().as_bytes());
-    put("sealed.link", following().link(LinkTo::Words(&spoken), &random).unwrap().as_bytes());
-}
-
 #[test]
 fn case_spaces_and_line_breaks_of_a_link_do_not_matter() {
     let whole = link(&handed(BREATHING), LinkTo::Anybody);
