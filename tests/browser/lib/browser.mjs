@@ -89,7 +89,7 @@ export async function picture(page, name) {
 /** Waits until the page has its style sheet. One that the browser dropped is asked for once more; without it, says so. */
 export async function styled(page) {
   await page.waitForLoadState("load");
-  const has = () => page.evaluate(() => [...document.querySelectorAll("link[rel=stylesheet]")].every((link) => link.sheet));
+  const has = () => page.evaluate(() => [...document.querySelectorAll("link[rel=stylesheet]")].every((link) => link.sheet?.cssRules.length));
   if (await has()) return [];
   await page.evaluate(async () => {
     for (const link of document.querySelectorAll("link[rel=stylesheet]")) {
