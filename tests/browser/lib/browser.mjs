@@ -89,7 +89,17 @@ export async function picture(page, name) {
 /** Waits until the page has its style sheet. One that the browser dropped is asked for once more; without it, says so. */
 export async function styled(page) {
   await page.waitForLoadState("load");
-  const has = () => page.evaluate(() => [...document.querySelectorAll("link[rel=stylesheet]")].every((link) => link.sheet?.cssRules.length));
+  // A sheet that failed is there all the same, and may not be looked into.
+  const has = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll("link[rel=stylesheet]")].every((link) => {
+        try {
+          return link.sheet.cssRules.length > 0;
+        } catch {
+          return false;
+        }
+      }),
+    );
   if (await has()) return [];
   await page.evaluate(async () => {
     for (const link of document.querySelectorAll("link[rel=stylesheet]")) {
