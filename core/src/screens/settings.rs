@@ -95,7 +95,7 @@ impl SettingsScreen {
                 part(
                     words.text("settings-lock", &[]),
                     words.text("settings-lock-says", &[]),
-                    act(words.text("action-new-passphrase", &[]), Does::NewKeys),
+                    another_lock(scene),
                 ),
                 part(
                     words.text("settings-reminders", &[]),
