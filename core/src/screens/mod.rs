@@ -122,9 +122,9 @@ pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 pub use welcome::Welcome;
 pub use whole::{
     AddPlanScreen, Amiss, CodeForm, CodeScreen, CopyScreen, Done, DoneScreen, EraseDaysScreen,
-    ErasedScreen, FieldWords, FileWords, FormField, FormLine, FormWords, FrameWords,
-    NoDiaryScreen, NoticeWords, OpenByPhraseScreen, OutsideWords, PhraseCheckScreen, PhraseScreen,
-    Problem, RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen, SorryScreen,
+    ErasedScreen, FieldWords, FileWords, FormField, FormLine, FormWords, FrameWords, NoDiaryScreen,
+    NoticeWords, OpenByPhraseScreen, OutsideWords, PhraseCheckScreen, PhraseScreen, Problem,
+    RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen, SorryScreen,
     SpokenWords, TellWords, Wait, WholeScreen, WrongWords,
 };
 

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::section::{Section, today};
+use super::section::{Section, another_lock, today};
 use super::{Action, Does, Scene};
 use crate::diary::entry::{EntryId, Settings};
 use crate::programme::values::Line;

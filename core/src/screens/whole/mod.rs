@@ -24,8 +24,8 @@ pub use copy::CopyScreen;
 pub use done::{Done, DoneScreen, ErasedScreen, SorryScreen};
 pub use erase_days::EraseDaysScreen;
 pub use form_words::{
-    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords, TellWords,
-    WrongWords,
+    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords,
+    TellWords, WrongWords,
 };
 pub use no_diary::NoDiaryScreen;
 pub use phrase::{OpenByPhraseScreen, PhraseCheckScreen, PhraseScreen};

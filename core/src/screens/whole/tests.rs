@@ -36,11 +36,7 @@ fn before_the_lock() {
     held("no_diary", NoDiaryScreen::new);
     held("code", |words| CodeScreen::new(words, 0, vec![]));
     held("code_wrong", |words| {
-        CodeScreen::new(
-            words,
-            95_001,
-            vec![Problem::new(words, FormField::Code, Amiss::CodeWrong)],
-        )
+        CodeScreen::new(words, 95_001, vec![Problem::new(words, FormField::Code, Amiss::CodeWrong)])
     });
 }
 

@@ -1,8 +1,8 @@
 //! Which message stands where.
 
 use super::{
-    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords, TellWords,
-    WrongWords,
+    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords,
+    TellWords, WrongWords,
 };
 use crate::words::{Direction, Words};
 
