@@ -81,6 +81,7 @@ trouble-read-only = Ahora mismo el diario solo se puede leer. Libera algo de esp
 trouble-close-elsewhere = Este diario está abierto en otro sitio. Ciérralo allí e inténtalo de nuevo.
 trouble-update = Este diario se escribió con una versión de Frond más nueva. Actualiza Frond para abrirlo. No se ha cambiado nada.
 trouble-wrong-secret = Esto no abre el diario. Revisa la contraseña e inténtalo de nuevo.
+trouble-code-asked = Este diario se abre con un código. Escribe tu código.
 trouble-restore = Falta o está dañado algo que hace falta para abrir este diario. No se ha cambiado nada. Si tienes una copia de la carpeta entera, vuelve a ponerla en su sitio.
 trouble-not-a-diary = En esta carpeta no hay ningún diario. Revisa la carpeta o empieza en ella un diario nuevo.
 trouble-already-there = En esta carpeta ya hay un diario. Ábrelo o elige otra carpeta.
