@@ -45,8 +45,8 @@ use crate::reminders::PlanReminders;
 use crate::safety::Sign;
 use crate::screens::{
     EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, Lock, LogSessionScreen,
-    MoreScreen, PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
-    StoreNote, SuggestionScreen,
+    MoreScreen, PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen,
+    StopScreen, StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;

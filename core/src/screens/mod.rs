@@ -123,10 +123,10 @@ pub use time_off::{DaysField, TimeOffScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 pub use welcome::Welcome;
 pub use whole::{
-    AddPlanScreen, CodeForm, CodeScreen, CopyScreen, DoneScreen, EraseDaysScreen, ErasedScreen,
-    FormField, FormLine, FormWords, NoDiaryScreen, OpenByPhraseScreen, PhraseCheckScreen,
-    PhraseScreen, Problem, RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen,
-    SorryScreen, Wait, WholeScreen,
+    AddPlanScreen, Amiss, CodeForm, CodeScreen, CopyScreen, Done, DoneScreen, EraseDaysScreen,
+    ErasedScreen, FormField, FormLine, FormWords, NoDiaryScreen, OpenByPhraseScreen,
+    PhraseCheckScreen, PhraseScreen, Problem, RemoveCodeForm, RestoreChoiceScreen,
+    RestoreCopyScreen, SetCodeScreen, SorryScreen, Wait, WholeScreen,
 };
 
 use chrono::NaiveDate;

@@ -20,7 +20,7 @@ use crate::diary::entry::EntryId;
 use crate::handover::Handed;
 use crate::moment::Moment;
 use crate::ports::{KeyKeeper, Passphrase, Stretch};
-use crate::screens::{Covered, Does, FormWords, Screen, WholeScreen};
+use crate::screens::{Covered, Does, Screen, WholeScreen};
 use crate::sealing::RecoveryPhrase;
 use crate::words::{Isolation, Words};
 
@@ -134,12 +134,6 @@ impl Holder {
             State::Open(companion) => companion.words(),
             _ => &self.words,
         }
-    }
-
-    /// The words of a phone's own controls.
-    #[must_use]
-    pub fn form_words(&self) -> FormWords {
-        FormWords { name: self.words().text("action-today", &[]) }
     }
 
     /// The open diary, if one is open.
