@@ -24,10 +24,12 @@ class Option<T>(val value: T, val words: String)
 class Single<T> internal constructor(
     override val name: String,
     private val labelled: Labelled,
-    private val drafts: Drafts,
+    form: FormState,
     private val buttons: List<Pair<T, CompoundButton>>,
     chosen: T?,
 ) : Field {
+    private val drafts = form.drafts
+    private val controls = form.controls
     private var at: Int = drafts[name] as? Int ?: buttons.indexOfFirst { it.first == chosen }.takeIf { chosen != null } ?: -1
     private val watchers = mutableListOf<(T?) -> Unit>()
 
@@ -38,7 +40,7 @@ class Single<T> internal constructor(
 
     init {
         for ((number, pair) in buttons.withIndex()) {
-            pair.second.isChecked = number == at
+            pair.second.check(number == at, controls)
             pair.second.setOnClickListener { choose(number) }
         }
     }
@@ -46,7 +48,7 @@ class Single<T> internal constructor(
     private fun choose(number: Int) {
         at = number
         drafts[name] = number
-        for ((other, pair) in buttons.withIndex()) pair.second.isChecked = other == number
+        for ((other, pair) in buttons.withIndex()) pair.second.check(other == number, controls)
         wrong(null)
         for (watcher in watchers) watcher(value)
     }
@@ -66,10 +68,12 @@ class Single<T> internal constructor(
 class Several<T> internal constructor(
     override val name: String,
     private val labelled: Labelled,
-    private val drafts: Drafts,
+    form: FormState,
     private val boxes: List<Pair<T, CheckBox>>,
     chosen: Set<T>,
 ) : Field {
+    private val drafts = form.drafts
+
     /** What is chosen, in the order shown. */
     val value: List<T> get() = boxes.filter { it.second.isChecked }.map { it.first }
 
@@ -79,8 +83,9 @@ class Several<T> internal constructor(
         @Suppress("UNCHECKED_CAST")
         val kept = drafts[name] as? Set<Int> ?: boxes.indices.filter { boxes[it].first in chosen }.toSet()
         for ((at, pair) in boxes.withIndex()) {
-            pair.second.isChecked = at in kept
-            pair.second.setOnCheckedChangeListener { _, _ ->
+            pair.second.check(at in kept, form.controls)
+            pair.second.setOnCheckedChangeListener { box, now ->
+                box.check(now, form.controls)
                 drafts[name] = boxes.indices.filter { boxes[it].second.isChecked }.toSet()
                 wrong(null)
             }
@@ -97,7 +102,7 @@ fun <T> Parts.single(name: String, label: String, options: List<Option<T>>, chos
     val labelled = Labelled(context, label, hint)
     val buttons = options.map { it.value to choice(RadioButton(context), it.words, label) }
     for ((_, button) in buttons) labelled.control(button)
-    return Single(name, labelled, form.drafts, buttons, chosen).also { put(labelled, it) }
+    return Single(name, labelled, form, buttons, chosen).also { put(labelled, it) }
 }
 
 /** Any of several answers. */
@@ -105,24 +110,27 @@ fun <T> Parts.several(name: String, label: String, options: List<Option<T>>, cho
     val labelled = Labelled(context, label, hint)
     val boxes = options.map { it.value to choice(CheckBox(context), it.words, label) as CheckBox }
     for ((_, box) in boxes) labelled.control(box)
-    return Several(name, labelled, form.drafts, boxes, chosen).also { put(labelled, it) }
+    return Several(name, labelled, form, boxes, chosen).also { put(labelled, it) }
 }
 
 /** Something that is so or not: one box. */
 fun Parts.tick(name: String, words: String, ticked: Boolean = false): Tick {
     val box = choice(CheckBox(context), words, null) as CheckBox
-    box.isChecked = form.drafts.flag(name, ticked)
+    box.check(form.drafts.flag(name, ticked), form.controls)
     add(box, R.dimen.space_4)
-    return Tick(name, box, form.drafts).also(form::add)
+    return Tick(name, box, form).also(form::add)
 }
 
 /** One box. */
-class Tick internal constructor(override val name: String, private val box: CheckBox, drafts: Drafts) : Field {
+class Tick internal constructor(override val name: String, private val box: CheckBox, form: FormState) : Field {
     val value: Boolean get() = box.isChecked
     override val place: View get() = box
 
     init {
-        box.setOnCheckedChangeListener { _, now -> drafts[name] = now }
+        box.setOnCheckedChangeListener { _, now ->
+            box.check(now, form.controls)
+            form.drafts[name] = now
+        }
     }
 
     override fun go() = box.reach()
@@ -148,10 +156,11 @@ fun Parts.rating(name: String, question: String, least: String, most: String, ra
     val grid = Grid(context, context.rem(3.3f))
     val numbers = (0..10).map { number ->
         val cell = Cell(context, form.number(number))
+        val of = form.controls.ofTen[number]
         cell.contentDescription = when (number) {
-            0 -> "${form.number(0)}, $least"
-            10 -> "${form.number(10)}, $most"
-            else -> form.number(number)
+            0 -> "$of, $least"
+            10 -> "$of, $most"
+            else -> of
         }
         grid.addView(cell)
         (Rated.Number(number) as Rated) to (cell as CompoundButton)
@@ -162,7 +171,7 @@ fun Parts.rating(name: String, question: String, least: String, most: String, ra
     val rather = choice(RadioButton(context), ratherNot, question)
     labelled.control(rather)
     val buttons = numbers + ((Rated.RatherNot as Rated) to rather)
-    return Single(name, labelled, form.drafts, buttons, null).also { put(labelled, it) }
+    return Single(name, labelled, form, buttons, null).also { put(labelled, it) }
 }
 
 /** One number of a scale. */
@@ -180,6 +189,12 @@ private class Cell(context: Context, number: String) : RadioButton(context) {
         setPadding(0, context.px(R.dimen.space_2), 0, context.px(R.dimen.space_2))
         choosable()
     }
+}
+
+/** Chosen or not, and said in the language of the screen. */
+private fun CompoundButton.check(now: Boolean, words: ControlWords) {
+    isChecked = now
+    inWords(if (now) words.chosen else words.notChosen)
 }
 
 private fun Parts.choice(button: CompoundButton, words: String, question: String?): CompoundButton = button.apply {

@@ -20,6 +20,7 @@ class Picked<T> internal constructor(
     private val button: Press,
     private val drafts: Drafts,
     private val empty: String,
+    private val choose: String,
     private val write: (T) -> String,
     initial: T?,
 ) : Field {
@@ -40,8 +41,8 @@ class Picked<T> internal constructor(
     }
 
     private fun show() {
-        button.text = value?.let(write) ?: empty
-        button.contentDescription = "${labelled.label.text}: ${button.text}"
+        button.text = value?.let(write) ?: choose
+        button.contentDescription = "${labelled.label.text}: ${value?.let(write) ?: "$empty. $choose"}"
     }
 
     override fun go() = button.reach()
@@ -52,7 +53,7 @@ class Picked<T> internal constructor(
 /** A day. */
 fun Parts.day(name: String, label: String, initial: LocalDate? = null, hint: String? = null, today: LocalDate? = null): Picked<LocalDate> {
     val format = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.chooseDay, format::format, initial) { field ->
+    return picked(name, label, hint, form.controls.noDay, form.controls.chooseDay, format::format, initial) { field ->
         val from = field.value ?: today ?: LocalDate.now()
         DatePickerDialog(context, { _, year, month, day -> field.set(LocalDate.of(year, month + 1, day)) },
             from.year, from.monthValue - 1, from.dayOfMonth)
@@ -62,7 +63,7 @@ fun Parts.day(name: String, label: String, initial: LocalDate? = null, hint: Str
 /** A time of day. */
 fun Parts.time(name: String, label: String, initial: LocalTime? = null, hint: String? = null): Picked<LocalTime> {
     val format = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.chooseTime, format::format, initial) { field ->
+    return picked(name, label, hint, form.controls.noTime, form.controls.chooseTime, format::format, initial) { field ->
         val from = field.value ?: LocalTime.of(9, 0)
         TimePickerDialog(context, { _, hour, minute -> field.set(LocalTime.of(hour, minute)) },
             from.hour, from.minute, DateFormat.is24HourFormat(context))
@@ -70,14 +71,14 @@ fun Parts.time(name: String, label: String, initial: LocalTime? = null, hint: St
 }
 
 private fun <T> Parts.picked(
-    name: String, label: String, hint: String?, empty: String, write: (T) -> String, initial: T?, dialog: (Picked<T>) -> Dialog,
+    name: String, label: String, hint: String?, empty: String, choose: String, write: (T) -> String, initial: T?, dialog: (Picked<T>) -> Dialog,
 ): Picked<T> {
     val labelled = Labelled(context, label, hint)
     lateinit var field: Picked<T>
-    val button = Press(context, empty, PressLook.EQUAL) {
+    val button = Press(context, choose, PressLook.EQUAL) {
         dialog(field).also(form.dialogs).show()
     }
     labelled.control(button)
-    field = Picked(name, labelled, button, form.drafts, empty, write, initial)
+    field = Picked(name, labelled, button, form.drafts, empty, choose, write, initial)
     return field.also { put(labelled, it) }
 }

@@ -14,11 +14,19 @@ class ControlWords(
     val plus: String,
     val chosen: String,
     val notChosen: String,
+    val noDay: String,
+    val noTime: String,
     val chooseDay: String,
     val chooseTime: String,
     val showSecret: String,
+    val hideSecret: String,
+    val secretShown: String,
+    val secretHidden: String,
     val loading: String,
     val problems: String,
+    val toPutRight: String,
+    /** "0 of 10" to "10 of 10". */
+    val ofTen: List<String>,
 )
 
 /**
@@ -37,6 +45,8 @@ class Drafts {
     fun has(name: String): Boolean = name in kept
 
     fun flag(name: String, otherwise: Boolean): Boolean = kept[name] as? Boolean ?: otherwise
+
+    fun isEmpty(): Boolean = kept.keys.none { !it.startsWith("fold:") }
 
     fun clear() = kept.clear()
 }

@@ -41,6 +41,15 @@ class Written internal constructor(
         })
     }
 
+    /** A secret, taken once: the field and what is kept of it are empty afterwards. */
+    fun taken(): String = value.also { edit.text.clear() }
+
+    /** The keyboard's own "done". */
+    fun whenDone(act: () -> Unit) {
+        edit.imeOptions = edit.imeOptions or EditorInfo.IME_ACTION_DONE
+        edit.setOnEditorActionListener { _, action, _ -> (action == EditorInfo.IME_ACTION_DONE).also { if (it) act() } }
+    }
+
     override fun go() = edit.reach()
 
     override fun wrong(says: String?) = labelled.say(says)
@@ -60,25 +69,31 @@ fun Parts.passage(name: String, label: String, initial: String = "", longest: In
         edit.gravity = Gravity.START or Gravity.TOP
     }
 
-/** Something secret: it is not shown unless she wants to see it, and [wipe] empties it after use. */
+/** Something secret. It is not shown unless she wants to see it, lives in no draft, and is gone after a rotation. */
 fun Parts.secret(name: String, label: String, hint: String? = null): Written {
-    val field = written(name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD)
-    val show = Press(context, form.controls.showSecret, PressLook.QUIET) {
+    val field = written(
+        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD, Drafts(),
+    )
+    lateinit var show: Press
+    show = Press(context, form.controls.showSecret, PressLook.QUIET) {
         val edit = field.edit
         val at = edit.selectionEnd
-        edit.transformationMethod = if (edit.transformationMethod == null) PasswordTransformationMethod.getInstance() else null
+        val hidden = edit.transformationMethod == null
+        edit.transformationMethod = if (hidden) PasswordTransformationMethod.getInstance() else null
         edit.setSelection(at)
+        show.text = if (hidden) form.controls.showSecret else form.controls.hideSecret
+        show.tell(if (hidden) form.controls.secretHidden else form.controls.secretShown)
     }
     (field.place as Labelled).control(show, R.dimen.space_1, WRAP_CONTENT)
     return field
 }
 
-private fun Parts.written(name: String, label: String, initial: String, longest: Int?, hint: String?, type: Int): Written {
+private fun Parts.written(name: String, label: String, initial: String, longest: Int?, hint: String?, type: Int, drafts: Drafts = form.drafts): Written {
     val labelled = Labelled(context, label, hint)
     val edit = typed(context, labelled, type)
     if (longest != null) edit.filters = arrayOf(InputFilter.LengthFilter(longest))
     labelled.control(edit)
-    return Written(name, labelled, edit, form.drafts, initial).also { put(labelled, it) }
+    return Written(name, labelled, edit, drafts, initial).also { put(labelled, it) }
 }
 
 @SuppressLint("InlinedApi")
@@ -128,7 +143,7 @@ class Whole internal constructor(
         val now = value
         val next = if (now == null) range.first else (now + by).coerceIn(range)
         edit.setText(next.toString())
-        edit.announceForAccessibility(next.toString())
+        edit.tell(next.toString())
     }
 
     override fun go() = edit.reach()

@@ -25,6 +25,11 @@ internal fun View.says(state: String, name: CharSequence) {
     if (Build.VERSION.SDK_INT >= 30) stateDescription = state else contentDescription = "$name, $state"
 }
 
+/** In which state something chosen or not chosen is (from Android 11); before, the phone says it in its own language. */
+internal fun View.inWords(state: String) {
+    if (Build.VERSION.SDK_INT >= 30) stateDescription = state
+}
+
 /** Text and structure stay out of whatever the system collects to be helpful (from Android 11). */
 internal fun View.notCollected() {
     importantForAutofill = View.IMPORTANT_FOR_AUTOFILL_NO_EXCLUDE_DESCENDANTS
@@ -53,3 +58,7 @@ internal fun View.keepClear() {
 internal fun Window.toTheEdges() {
     if (Build.VERSION.SDK_INT >= 30) setDecorFitsSystemWindows(false)
 }
+
+/** Says something to those who listen, once. */
+@Suppress("DEPRECATION")
+internal fun View.tell(says: String) = announceForAccessibility(says)

@@ -166,8 +166,8 @@ open class Parts internal constructor(
     }
 }
 
-/** Something to press, and what it does. */
-class ToPress(val words: String, val act: () -> Unit)
+/** Something to press, and what it does. [spoken]: its words for those who listen, where they are others. */
+class ToPress(val words: String, val spoken: String? = null, val act: () -> Unit)
 
 /** Parts inside another part. */
 internal class Inner(context: Context, column: LinearLayout, form: FormState) : Parts(context, column, form)

@@ -22,8 +22,9 @@ import java.util.Locale
 @RunWith(FrondRunner::class)
 class PartsTest {
     private val words = ControlWords(
-        Locale.ENGLISH, "open", "closed", "less", "more", "chosen", "not chosen", "Choose a day", "Choose a time",
-        "Show", "One moment", "Please look at this",
+        Locale.ENGLISH, "open", "closed", "less", "more", "chosen", "not chosen", "No day", "No time", "Choose a day",
+        "Choose a time", "Show", "Hide", "It is shown", "It is hidden", "One moment", "Please look at this", "Put right",
+        (0..10).map { "$it of 10" },
     )
 
     class Bare : Activity() {
@@ -101,8 +102,8 @@ class PartsTest {
         buttons[11].performClick()
         assertEquals(Rated.RatherNot, rating.value)
         assertEquals(1, buttons.count { it.isChecked })
-        assertEquals("0, none", buttons[0].contentDescription)
-        assertEquals("10, worst", buttons[10].contentDescription)
+        assertEquals("0 of 10, none", buttons[0].contentDescription)
+        assertEquals("10 of 10, worst", buttons[10].contentDescription)
     }
 
     @Test
