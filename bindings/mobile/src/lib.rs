@@ -34,5 +34,6 @@ mod reminders;
 mod requests;
 mod safety;
 mod screens;
+mod seen;
 
 uniffi::setup_scaffolding!("frond_mobile");

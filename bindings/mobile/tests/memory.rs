@@ -20,7 +20,8 @@ fn resident_pages() -> u64 {
 fn ten_thousand_openings_do_not_grow_memory() {
     // In memory where there is such a place: a disk's syncs are not what is looked at.
     let shm = std::path::Path::new("/dev/shm");
-    let folder = if shm.is_dir() { tempfile::tempdir_in(shm) } else { tempfile::tempdir() }.unwrap();
+    let folder =
+        if shm.is_dir() { tempfile::tempdir_in(shm) } else { tempfile::tempdir() }.unwrap();
     let keeper = MemoryKeeper::new();
     let open = |minute: i64| {
         let seen = frond(folder.path(), keeper.clone()).ask(Request::Home, moment(minute)).unwrap();
