@@ -128,7 +128,7 @@ open class Parts internal constructor(
         for (offer in offers) {
             val params = LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT)
             if (group.childCount > 0) params.topMargin = context.px(R.dimen.space_2)
-            group.addView(Press(context, offer.words, PressLook.EQUAL, offer.act), params)
+            group.addView(press(offer, PressLook.EQUAL), params)
         }
         add(group, if (this is Inner) R.dimen.space_3 else R.dimen.space_5)
     }
@@ -136,9 +136,15 @@ open class Parts internal constructor(
     /** What else can be done. */
     fun also(offers: List<ToPress>) {
         for ((at, offer) in offers.withIndex()) {
-            val press = Press(context, offer.words, PressLook.QUIET, offer.act)
-            add(press, if (at == 0) R.dimen.space_4 else R.dimen.space_1, WRAP_CONTENT)
+            add(press(offer, PressLook.QUIET), if (at == 0) R.dimen.space_4 else R.dimen.space_1, WRAP_CONTENT)
         }
+    }
+
+    /** One more thing that can be done here. [spoken]: what it is about, for those who listen. */
+    fun offer(words: String, spoken: String? = null, act: () -> Unit) = equal(listOf(ToPress(words, spoken, act)))
+
+    private fun press(offer: ToPress, look: PressLook) = Press(context, offer.words, look, offer.act).apply {
+        if (offer.spoken != null) contentDescription = offer.spoken
     }
 
     /** What waits until it is wanted. [name] keeps it open over a rotation. */

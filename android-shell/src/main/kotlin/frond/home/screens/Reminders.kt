@@ -76,7 +76,7 @@ private fun Page.another(screen: RemindersScreen) {
     val days = several("days", asks.days, screen.days.map { Option(weekday(it.day), it.label) })
     val at = times("times", words.fields.times, words.fields.addTime, words.fields.removeTime)
     val after = line("after", asks.after)
-    val about = time("about", asks.about, empty = words.fields.emptyAgain)
+    val about = time("about", asks.about, emptied = words.fields.emptyAgain)
     val skip = tick("skip", asks.skip)
     offer(asks.add) {
         val wrongs = mutableListOf<Wrong>()

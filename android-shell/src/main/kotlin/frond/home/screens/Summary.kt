@@ -32,8 +32,8 @@ internal fun Page.summary(screen: SummaryFormScreen) {
     lateinit var narrowed: () -> Selection
     val all = screen.selection == Selection(null, null, notes = screen.selection.notes, questions = screen.selection.questions)
     fold("narrow", screen.narrow, open = !all) {
-        val from = day("from", screen.from, screen.selection.from, empty = words.fields.emptyAgain)
-        val to = day("to", screen.to, screen.selection.to, empty = words.fields.emptyAgain)
+        val from = day("from", screen.from, screen.selection.from, emptied = words.fields.emptyAgain)
+        val to = day("to", screen.to, screen.selection.to, emptied = words.fields.emptyAgain)
         val notes = tick("notes", screen.notes, screen.selection.notes)
         val questions = tick("questions", screen.questions, screen.selection.questions)
         narrowed = { Selection(from.value, to.value, notes.value, questions.value) }
