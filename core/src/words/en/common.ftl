@@ -99,6 +99,7 @@ trouble-read-only = The diary can only be read just now. Free some space on the 
 trouble-close-elsewhere = This diary is open somewhere else. Close it there and try again.
 trouble-update = This diary was written by a newer Frond. Update Frond to open it. Nothing was changed.
 trouble-wrong-secret = This does not open the diary. Check what you typed and try again.
+trouble-code-asked = This diary opens with a code. Type your code.
 trouble-restore = Something needed to open this diary is damaged or missing. Nothing was changed. Your twelve words, or a copy, may bring it back.
 trouble-not-a-diary = There is no diary in this folder. Check the folder, or start a new diary there.
 trouble-already-there = There is a diary here already. Open it, or choose another place.

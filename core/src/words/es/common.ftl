@@ -81,6 +81,7 @@ trouble-read-only = Ahora mismo el diario solo se puede leer. Libera algo de esp
 trouble-close-elsewhere = Este diario está abierto en otro sitio. Ciérralo allí e inténtalo de nuevo.
 trouble-update = Este diario se escribió con una versión de Frond más nueva. Actualiza Frond para abrirlo. No se ha cambiado nada.
 trouble-wrong-secret = Esto no abre el diario. Revisa lo que escribiste e inténtalo de nuevo.
+trouble-code-asked = Este diario se abre con un código. Escribe tu código.
 trouble-restore = Algo que hace falta para abrir este diario está dañado o no está. No se ha cambiado nada. Quizá lo recuperen tus doce palabras, o una copia.
 trouble-not-a-diary = En esta carpeta no hay ningún diario. Revisa la carpeta o empieza en ella un diario nuevo.
 trouble-already-there = Aquí ya hay un diario. Ábrelo, o elige otro lugar.
