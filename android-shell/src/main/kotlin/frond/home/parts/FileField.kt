@@ -18,6 +18,7 @@ class FileField internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         show()
     }
 

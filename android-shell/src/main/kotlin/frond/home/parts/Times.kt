@@ -78,6 +78,7 @@ fun Parts.times(name: String, label: String, add: String, remove: String): Times
     }
     labelled.control(list)
     labelled.control(adds)
+    labelled.tag = name
     field.show()
     return field.also { put(labelled, it) }
 }

@@ -27,7 +27,7 @@ internal fun Page.calendar(screen: CalendarScreen) {
 
 private fun Page.day(day: CalendarDay) = card(day.label) {
     text(day.done)
-    day.opens?.let { opens -> also(listOf(ToPress(opens.label, "${opens.label}, ${day.label}") { go.press(opens.does) })) }
+    day.opens?.let { opens -> also(listOf(ToPress(opens.label, "${opens.label}, ${day.label}", opens.does) { go.press(opens.does) })) }
 }
 
 private fun Page.monthDay(day: CalendarDay) = MonthDay(

@@ -17,9 +17,9 @@ import frond.home.parts.wrongs
 internal fun Page.copy(screen: CopyScreen) {
     title(screen.title)
     text(screen.says)
-    next(screen.save) { go.whole(WholeRequest.MakeCopy) }
+    next(screen.save, SEND) { go.whole(WholeRequest.MakeCopy) }
     quiet(words.files.nobodyTold)
-    offer(screen.kept) { go.tell(Told.CopyKept, screen.id) }
+    offer(screen.kept, what = "kept") { go.tell(Told.CopyKept, screen.id) }
     also(screen.actions)
 }
 
@@ -27,7 +27,7 @@ internal fun Page.copy(screen: CopyScreen) {
 internal fun Page.restoreChoice(screen: RestoreChoiceScreen) {
     title(screen.title)
     text(screen.says)
-    screen.newest?.let { newest -> next(newest) { go.whole(WholeRequest.LookIntoBackup) } }
+    screen.newest?.let { newest -> next(newest, SEND) { go.whole(WholeRequest.LookIntoBackup) } }
     equally(screen.actions)
 }
 
@@ -38,7 +38,7 @@ internal fun Page.restoreCopy(screen: RestoreCopyScreen) {
     text(screen.says)
     val file = file(screen.file, Opening.COPY)
     val phrase = fromPaper(screen.phrase)
-    next(screen.submit) { go.whole(WholeRequest.LookIntoCopy(file.bytes ?: ByteArray(0), phrase.value)) }
+    next(screen.submit, SEND) { go.whole(WholeRequest.LookIntoCopy(file.bytes ?: ByteArray(0), phrase.value)) }
     also(screen.actions)
     wrongs(screen.problems.map(::wrong))
 }

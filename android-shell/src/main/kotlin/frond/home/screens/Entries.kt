@@ -20,7 +20,7 @@ internal fun Page.entries(screen: EntriesScreen) {
 private fun Page.entry(into: Parts, line: EntryLine) = into.card(line.`when`) {
     text(line.text)
     quiet(line.notes)
-    also(listOf(ToPress(line.opens.label, "${line.opens.label}, ${line.`when`}") { go.press(line.opens.does) }))
+    also(listOf(ToPress(line.opens.label, "${line.opens.label}, ${line.`when`}", line.opens.does) { go.press(line.opens.does) }))
 }
 
 internal fun Page.entry(screen: EntryScreen) {

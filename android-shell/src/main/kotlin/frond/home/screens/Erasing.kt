@@ -21,7 +21,7 @@ internal fun Page.eraseDays(screen: EraseDaysScreen) {
     text(screen.says)
     val from = dayOf(screen.from)
     val to = dayOf(screen.to)
-    offer(screen.submit) {
+    offer(screen.submit, what = SEND) {
         go.whole(WholeRequest.LookEraseDays(from.value?.toString().orEmpty(), to.value?.toString().orEmpty()))
     }
     also(screen.actions)

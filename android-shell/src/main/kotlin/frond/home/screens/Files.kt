@@ -13,8 +13,8 @@ internal fun Page.file(line: FormLine, opening: Opening): FileField =
         phone.chooseFile(opening) { read ->
             when (read) {
                 is Read.Bytes -> field.put(read.bytes)
-                is Read.TooLarge -> put(listOf(Wrong(field.name, words.files.tooLarge)))
-                is Read.Unreadable -> put(listOf(Wrong(field.name, words.files.unreadable)))
+                is Read.TooLarge -> right(listOf(Wrong(field.name, words.files.tooLarge)))
+                is Read.Unreadable -> right(listOf(Wrong(field.name, words.files.unreadable)))
                 null -> Unit
             }
         }

@@ -16,7 +16,7 @@ internal fun Page.setCode(screen: SetCodeScreen) {
     val again = secret(screen.set.again.field.key(), screen.set.again.label, screen.set.again.hint)
     val keep = { go.whole(WholeRequest.SetCode(new.taken(), again.taken())) }
     again.whenDone(keep)
-    next(screen.set.submit, keep)
+    next(screen.set.submit, SEND) { keep() }
     screen.remove?.let { form ->
         card(form.title) {
             text(form.says)
@@ -26,7 +26,7 @@ internal fun Page.setCode(screen: SetCodeScreen) {
                 column.later(wait.millis.toLong()) { go.whole(WholeRequest.CodeForm) }
             } else {
                 val code = secret(form.code.field.key(), form.code.label, form.code.hint)
-                offer(form.submit) { go.whole(WholeRequest.RemoveCode(code.taken())) }
+                offer(form.submit, what = "remove") { go.whole(WholeRequest.RemoveCode(code.taken())) }
             }
         }
     }

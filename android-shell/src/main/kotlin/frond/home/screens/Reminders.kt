@@ -30,11 +30,11 @@ internal fun Page.reminders(screen: RemindersScreen) {
     problemsHere()
     text(screen.off)
     if (screen.on) mayBeShown()
-    next(screen.switch) { change(screen, ReminderChange.On(!screen.on)) }
+    next(screen.switch, "switch") { change(screen, ReminderChange.On(!screen.on)) }
     text(screen.empty)
     for (line in screen.reminders) {
         card(line.text) {
-            also(listOf(ToPress(line.remove, "${line.remove}, ${line.text}") { change(screen, ReminderChange.Remove(line.reminder)) }))
+            also(listOf(ToPress(line.remove, "${line.remove}, ${line.text}", "remove") { change(screen, ReminderChange.Remove(line.reminder)) }))
         }
     }
     points(screen.coming)
@@ -62,11 +62,11 @@ private fun Page.mayBeShown() = when (phone.notices) {
     Notices.ALLOWED -> Unit
     Notices.ASK -> card(words.notices.title) {
         text(words.notices.why)
-        offer(words.notices.allow) { phone.askNotices { go.press(Does.Reminders) } }
+        offer(words.notices.allow, what = "allow") { phone.askNotices { go.press(Does.Reminders) } }
     }
     Notices.REFUSED -> card(words.notices.title) {
         text(words.notices.refused)
-        also(listOf(ToPress(words.notices.settings) { phone.openNoticeSettings() }))
+        also(listOf(ToPress(words.notices.settings, what = "settings") { phone.openNoticeSettings() }))
     }
 }
 
@@ -78,14 +78,14 @@ private fun Page.another(screen: RemindersScreen) {
     val after = line("after", asks.after)
     val about = time("about", asks.about, emptied = words.fields.emptyAgain)
     val skip = tick("skip", asks.skip)
-    offer(asks.add) {
+    offer(asks.add, what = "add") {
         val wrongs = mutableListOf<Wrong>()
         val chosen = practice.value
         if (chosen == null) wrongs += Wrong("practice", words.wrong.practice)
         if (days.value.isEmpty()) wrongs += Wrong("days", words.wrong.days)
         val tied = after.value.trim()
         if (tied.isEmpty() && at.value.isEmpty()) wrongs += Wrong("times", words.wrong.time)
-        if (put(wrongs) && chosen != null) {
+        if (right(wrongs) && chosen != null) {
             val moment = if (tied.isEmpty()) When.Times(days.value, at.value.map(::clock))
             else When.After(tied, days.value, about.value?.let(::clock))
             change(screen, ReminderChange.Add(Reminder(chosen, moment, skip.value)))
@@ -97,7 +97,7 @@ private fun Page.wording(screen: RemindersScreen) {
     val chosen = single(
         "words", screen.wordsLabel, screen.words.map { Option(it.words, it.label) }, screen.words.firstOrNull { it.on }?.words,
     )
-    offer(screen.form.keep, "${screen.form.keep}, ${screen.wordsLabel}") {
+    offer(screen.form.keep, "${screen.form.keep}, ${screen.wordsLabel}", "keep:words") {
         chosen.value?.let { change(screen, ReminderChange.Words(it)) }
     }
 }
@@ -105,17 +105,17 @@ private fun Page.wording(screen: RemindersScreen) {
 private fun Page.quietHours(screen: RemindersScreen) {
     val from = time("quiet-from", screen.form.from, screen.quiet?.from?.let(::clock))
     val to = time("quiet-to", screen.form.to, screen.quiet?.to?.let(::clock))
-    offer(screen.form.keep, "${screen.form.keep}, ${screen.quietLabel}") {
+    offer(screen.form.keep, "${screen.form.keep}, ${screen.quietLabel}", "keep:quiet") {
         val (first, last) = from.value to to.value
         val wrongs = mutableListOf<Wrong>()
         if (first == null) wrongs += Wrong("quiet-from", words.wrong.time)
         if (last == null) wrongs += Wrong("quiet-to", words.wrong.time)
         if (first != null && first == last) wrongs += Wrong("quiet-to", words.wrong.quiet)
-        if (put(wrongs) && first != null && last != null) {
+        if (right(wrongs) && first != null && last != null) {
             change(screen, ReminderChange.Quiet(FromTo(clock(first), clock(last))))
         }
     }
-    if (screen.quiet != null) also(listOf(ToPress(screen.form.noQuiet) { change(screen, ReminderChange.Quiet(null)) }))
+    if (screen.quiet != null) also(listOf(ToPress(screen.form.noQuiet, what = "no-quiet") { change(screen, ReminderChange.Quiet(null)) }))
 }
 
 /** Monday is 1. */

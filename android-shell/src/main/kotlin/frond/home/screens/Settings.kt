@@ -1,7 +1,6 @@
 package frond.home.screens
 
 import frond.core.Does
-import frond.core.LanguageForm
 import frond.core.NumbersForm
 import frond.core.SettingsScreen
 import frond.core.Told
@@ -19,19 +18,10 @@ internal fun Page.settings(screen: SettingsScreen) {
     also(screen.actions)
 }
 
-/** The language; it is written along with everything else that is set. [then]: the screen that shows the choice. */
-internal fun Page.language(form: LanguageForm, then: Does) {
-    val offered = form.languages.map { Option(it.tag, "${it.name} (${it.reviewed})") }
-    val chosen = single("language", form.label, offered, form.languages.firstOrNull { it.present }?.tag)
-    offer(form.save) {
-        chosen.value?.let { tag -> go.tell(Told.Settings(form.present.copy(language = tag)), form.id, then = then) }
-    }
-}
-
 private fun Page.numbers(form: NumbersForm) {
     val offered = listOf(Option(false, form.folded), Option(true, form.open))
     val chosen = single("numbers", form.label, offered, form.present.numbersOpen)
-    offer(form.save) {
+    offer(form.save, "${form.save}, ${form.label}", "keep:numbers") {
         chosen.value?.let { open -> go.tell(Told.Settings(form.present.copy(numbersOpen = open)), form.id, then = Does.Settings) }
     }
 }

@@ -37,7 +37,7 @@ internal fun Page.summary(screen: SummaryFormScreen) {
         val notes = tick("notes", screen.notes, screen.selection.notes)
         val questions = tick("questions", screen.questions, screen.selection.questions)
         narrowed = { Selection(from.value, to.value, notes.value, questions.value) }
-        equal(listOf(ToPress(screen.lookAgain) { go.ask(Request.Summary(narrowed())) }))
+        equal(listOf(ToPress(screen.lookAgain, what = "look") { go.ask(Request.Summary(narrowed())) }))
     }
 
     text(preview.opens)
@@ -64,8 +64,8 @@ internal fun Page.summary(screen: SummaryFormScreen) {
             WholeRequest.SummaryFile(screen.selection, way.value, new.value, again.value, sealed && alone.made.value, kind),
         )
     }
-    screen.files.firstOrNull()?.let { file -> next(file.label) { save(file.kind) } }
-    equal(screen.files.drop(1).map { file -> ToPress(file.label) { save(file.kind) } })
+    screen.files.firstOrNull()?.let { file -> next(file.label, file.kind) { save(file.kind) } }
+    equal(screen.files.drop(1).map { file -> ToPress(file.label, what = file.kind) { save(file.kind) } })
     quiet(words.files.nobodyTold)
     also(screen.actions)
     wrongs(screen.problems.map(::wrong))

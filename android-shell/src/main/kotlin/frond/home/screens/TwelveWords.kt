@@ -28,7 +28,7 @@ internal fun Page.phrase(screen: PhraseScreen) {
             add(line, R.dimen.space_2)
         }
     }
-    next(screen.submit) { go.whole(WholeRequest.PhraseWritten) }
+    next(screen.submit, SEND) { go.whole(WholeRequest.PhraseWritten) }
     also(screen.actions)
 }
 
@@ -38,7 +38,7 @@ internal fun Page.phraseCheck(screen: PhraseCheckScreen) {
     problemsHere()
     text(screen.says)
     val asked = screen.asked.map { fromPaper(it) }
-    next(screen.submit) { go.whole(WholeRequest.CheckPhrase(asked.map { it.value })) }
+    next(screen.submit, SEND) { go.whole(WholeRequest.CheckPhrase(asked.map { it.value })) }
     also(screen.actions)
     wrongs(screen.problems.map(::wrong))
 }
@@ -49,7 +49,7 @@ internal fun Page.openByPhrase(screen: OpenByPhraseScreen) {
     problemsHere()
     text(screen.says)
     val phrase = fromPaper(screen.phrase)
-    next(screen.submit) { go.whole(WholeRequest.OpenByPhrase(phrase.value)) }
+    next(screen.submit, SEND) { go.whole(WholeRequest.OpenByPhrase(phrase.value)) }
     also(screen.actions)
     wrongs(screen.problems.map(::wrong))
 }

@@ -32,9 +32,9 @@ internal fun Page.addPlan(screen: AddPlanScreen) {
     text(screen.says)
     val file = file(screen.file, Opening.PLAN)
     val link = line(screen.link.field.key(), screen.link.label, screen.link.value, hint = screen.link.hint)
-    offer(words.fields.paste) { phone.paste()?.let(link::put) }
+    offer(words.fields.paste, what = "paste") { phone.paste()?.let(link::write) }
     val spoken = line(screen.words.field.key(), screen.words.label, hint = screen.words.hint)
-    next(screen.submit) {
+    next(screen.submit, SEND) {
         val bytes = file.bytes
         go.whole(
             if (bytes != null) WholeRequest.PlanFile(bytes, spoken.value) else WholeRequest.PlanLink(link.value, spoken.value),
@@ -60,7 +60,7 @@ internal fun Page.accept(screen: AcceptScreen) {
     }
     val handed = screen.handed
     val yes = handed?.let {
-        ToPress(screen.yes) { go.tell(Told.Programme(it, knowing?.value.orEmpty()), screen.id) }
+        ToPress(screen.yes, what = "yes") { go.tell(Told.Programme(it, knowing?.value.orEmpty()), screen.id) }
     }
     // That it is not hers stands first among what else can be done.
     val no = screen.actions.take(1)
