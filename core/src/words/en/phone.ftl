@@ -68,6 +68,7 @@ phone-phrase-paper = Write on paper, not into this phone. Whoever finds the word
 phone-phrase-check = Look at your paper. Then it is sure that the words are there when you need them.
 phone-phrase-hint = In their order. Small or large letters do not matter, and the first four letters of each word are enough.
 phone-phrase-opens = Type the twelve words from your paper. Afterwards Frond asks for no code until you choose a new one.
+phone-phrase-gone = Without these words nobody can open it, Frond included. To begin anew, remove Frond from this phone and install it again. What you wrote is then gone.
 phone-phrase-opened = It opened with your twelve words. Frond asks for no code now. You can choose a new one.
 phone-phrase-opened-title = Your diary is open
 phone-error-other-phrase = These words do not open this diary. Check each word and the order.

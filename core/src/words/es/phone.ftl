@@ -67,6 +67,7 @@ phone-phrase-paper = Escríbelas en papel, no en este teléfono. Quien encuentre
 phone-phrase-check = Mira tu papel. Así es seguro que las palabras estarán ahí cuando las necesites.
 phone-phrase-hint = En su orden. Da igual mayúsculas o minúsculas, y bastan las cuatro primeras letras de cada palabra.
 phone-phrase-opens = Escribe las doce palabras de tu papel. Después Frond no pide ningún código hasta que elijas uno nuevo.
+phone-phrase-gone = Sin estas palabras nadie puede abrirlo, tampoco Frond. Para empezar de cero, quita Frond de este teléfono e instálalo otra vez. Entonces lo que escribiste desaparece.
 phone-phrase-opened = Se abrió con tus doce palabras. Ahora Frond no pide ningún código. Puedes elegir uno nuevo.
 phone-phrase-opened-title = Tu diario está abierto
 phone-error-other-phrase = Estas palabras no abren este diario. Revisa cada palabra y el orden.
