@@ -53,7 +53,7 @@ phone-error-codes-differ = The two codes are not the same. Type the new code twi
 
 ## What a phone says of its lock, beside what is said of every diary.
 
-phone-lock-key = Your diary is locked with a key that stays in this phone. A copy of it that somebody takes away opens to nobody.
+phone-lock-key = Your diary is locked with a key that stays in this phone. Whoever takes its files away cannot open them.
 phone-lock-no-code = It has no code of its own yet. Whoever can unlock this phone can open it.
 phone-lock-code = Frond also asks for your code. Nobody else has it, and Frond does not keep it.
 phone-lock-code-title = The code
