@@ -360,7 +360,7 @@ fn h14_a_hold_of_the_plan_needs_all_questions_answered_without_a_condition() {
 fn planned(home: &mut Home, request: Request) -> Option<(usize, String)> {
     let answer = home.companion.ask(request, &home.moment).unwrap();
     answer.duties.into_iter().find_map(|duty| match duty {
-        Duty::PlanReminders(plan) => Some((plan.at.len(), plan.words)),
+        Duty::PlanReminders(plan) => Some((plan.reminders.len(), plan.words)),
         _ => None,
     })
 }

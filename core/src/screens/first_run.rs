@@ -4,7 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::section::{breathe, not_right};
+use super::section::{another_lock, breathe, not_right};
 use super::settings::{LanguageForm, language_form};
 use super::{Action, Does, Lock, Scene};
 use crate::diary::entry::EntryId;
@@ -141,17 +141,6 @@ fn lock(scene: &Scene<'_>) -> Vec<String> {
     says.push(words.text("first-lock-forgotten", &[]));
     says.push(words.text("first-lock-watched", &[]));
     says
-}
-
-/// Another passphrase, or a code.
-fn another_lock(scene: &Scene<'_>) -> Action {
-    let words = scene.words;
-    let (label, does) = match scene.store.lock {
-        Lock::Passphrase => (words.text("action-new-passphrase", &[]), Does::NewKeys),
-        Lock::Phone => (words.text("action-code-choose", &[]), Does::CodeForm),
-        Lock::Code => (words.text("action-code-change", &[]), Does::CodeForm),
-    };
-    Action::new(label, does)
 }
 
 fn copy(scene: &Scene<'_>, phrase: bool) -> Vec<String> {

@@ -124,9 +124,10 @@ pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 pub use welcome::Welcome;
 pub use whole::{
     AddPlanScreen, Amiss, CodeForm, CodeScreen, CopyScreen, Done, DoneScreen, EraseDaysScreen,
-    ErasedScreen, FormField, FormLine, FormWords, NoDiaryScreen, OpenByPhraseScreen,
-    PhraseCheckScreen, PhraseScreen, Problem, RemoveCodeForm, RestoreChoiceScreen,
-    RestoreCopyScreen, SetCodeScreen, SorryScreen, Wait, WholeScreen,
+    ErasedScreen, FieldWords, FileWords, FormField, FormLine, FormWords, FrameWords, NoDiaryScreen,
+    NoticeWords, OpenByPhraseScreen, OutsideWords, PhraseCheckScreen, PhraseScreen, Problem,
+    RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen, SorryScreen,
+    SpokenWords, TellWords, Wait, WholeScreen, WrongWords,
 };
 
 use chrono::NaiveDate;

@@ -15,13 +15,18 @@ mod no_diary;
 mod phrase;
 mod plan;
 mod restore;
+#[cfg(test)]
+mod tests;
 
 pub use amiss::Amiss;
 pub use code::{CodeForm, CodeScreen, RemoveCodeForm, SetCodeScreen, Wait};
 pub use copy::CopyScreen;
 pub use done::{Done, DoneScreen, ErasedScreen, SorryScreen};
 pub use erase_days::EraseDaysScreen;
-pub use form_words::FormWords;
+pub use form_words::{
+    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords,
+    TellWords, WrongWords,
+};
 pub use no_diary::NoDiaryScreen;
 pub use phrase::{OpenByPhraseScreen, PhraseCheckScreen, PhraseScreen};
 pub use plan::AddPlanScreen;

@@ -30,7 +30,7 @@ phone-error-code-wrong = This is another code. Try again; nothing is lost.
 action-code-choose = Choose a code
 action-code-change = Change the code
 action-lock = Lock now
-phone-code-what = With a code, Frond asks for it each time it is opened. Without one, whoever can unlock this phone can open your diary.
+phone-code-what = With a code, Frond asks for it when it is opened, and again when you come back to it after a while. Without one, whoever can unlock this phone can open your diary.
 phone-code-own = A code is a lock of its own, beside the lock of the phone. Choose one that opens nothing else and that others do not know.
 phone-code-no-wipe = A wrong code erases nothing. After some of them there is a wait.
 phone-code-phrase-first = There are no such twelve words yet. It is best to make them first.
@@ -82,3 +82,73 @@ phone-plan-scan = If you were given a code to scan, point the camera of this pho
 phone-erased-rest = No reminder comes any more. What is in a calendar stays there. Frond itself is still on this phone until you remove it.
 phone-error-day-missing = Choose a day.
 phone-error-link-missing = Choose a file, or paste the link.
+
+## The frame of every screen.
+
+phone-leave = Leave
+phone-leave-spoken = Leave at once. Frond closes and is gone from the list of open apps.
+phone-back = Back
+phone-loading = One moment
+phone-loading-long = This takes a few seconds.
+phone-close = Close
+phone-fault = Something went wrong inside Frond, and this was not shown. Go back and open it again. What was kept is still there.
+
+## Forms.
+
+phone-required = This is needed.
+phone-choose-day = Choose a day
+phone-choose-time = Choose a time
+phone-no-day = No day is chosen.
+phone-no-time = No time is chosen.
+phone-empty-again = Leave it empty again
+phone-show-secret = Show what I type
+phone-hide-secret = Hide what I type
+phone-secret-shown = What you type can be seen now.
+phone-secret-hidden = What you type is hidden now.
+phone-choose-file = Choose a file
+phone-file-chosen = A file is chosen.
+phone-paste = Paste
+phone-clipboard-cleared = The link was taken off the clipboard.
+phone-times = At what times? Up to six.
+phone-add-time = Add a time
+phone-remove-time = Take this time away
+phone-error-time-missing = Choose a time.
+
+## Files and calls.
+
+phone-file-where = Where shall it go?
+phone-file-share = Share it
+phone-file-save = Save it on this phone or in another place
+phone-file-sealed = It is sealed. The app you choose sees that there is a file, and not what is in it.
+phone-saving = It is being saved.
+phone-saved = It is saved. Nobody has been told.
+phone-not-saved = Nothing was saved.
+phone-error-save = It could not be saved there. Choose another place.
+phone-reading = It is being read.
+phone-error-large = This file is larger than Frond takes. Choose another one.
+phone-error-read = This file could not be read. Choose another one.
+phone-no-files = This phone has no app that can choose or keep a file. Nothing was done.
+phone-no-calls = This phone has no app for calls. Call this number from another phone.
+
+## Whether the phone may show reminders.
+
+phone-notices-title = May reminders be shown?
+phone-notices-why = The phone will ask you whether Frond may show reminders. They say only the plain words that you chose. Everything else works without them.
+phone-notices-allow = Let the phone ask
+phone-notices-refused = The phone does not let Frond show reminders. Everything else works. You can change that in the settings of the phone.
+phone-notices-settings = Open the settings of the phone
+
+## Said aloud, for those who listen or feel.
+
+phone-less = Less
+phone-more = More
+phone-of-ten = { $number } of 10
+phone-opened = open
+phone-folded = folded
+phone-chosen = chosen
+phone-not-chosen = not chosen
+phone-to-put-right = To put right
+phone-clock = Time practised
+phone-pacer = A breath to follow
+phone-pacer-buzz = One short buzz: breathe in. One long buzz: breathe out. Two short ones: hold softly.
+phone-screen-on = The screen stays on while you practise.

@@ -29,7 +29,7 @@ phone-error-code-wrong = Es otro código. Inténtalo de nuevo; no se pierde nada
 action-code-choose = Elegir un código
 action-code-change = Cambiar el código
 action-lock = Cerrar ahora
-phone-code-what = Con un código, Frond lo pide cada vez que se abre. Sin código, quien pueda desbloquear este teléfono puede abrir tu diario.
+phone-code-what = Con un código, Frond lo pide cuando se abre, y otra vez cuando vuelves a él después de un rato. Sin código, quien pueda desbloquear este teléfono puede abrir tu diario.
 phone-code-own = Un código es un cierre propio, distinto del bloqueo del teléfono. Elige uno que no abra nada más y que otras personas no sepan.
 phone-code-no-wipe = Un código equivocado no borra nada. Después de varios hay que esperar.
 phone-code-phrase-first = Todavía no hay doce palabras. Lo mejor es hacerlas primero.
@@ -81,3 +81,73 @@ phone-plan-scan = Si te dieron un código para escanear, apunta a él con la cá
 phone-erased-rest = Ya no llega ningún recordatorio. Lo que está en un calendario se queda ahí. La aplicación sigue en este teléfono hasta que la quites.
 phone-error-day-missing = Elige un día.
 phone-error-link-missing = Elige un archivo, o pega el enlace.
+
+## El marco de cada pantalla.
+
+phone-leave = Salir
+phone-leave-spoken = Salir ya. Frond se cierra y desaparece de la lista de aplicaciones abiertas.
+phone-back = Atrás
+phone-loading = Un momento
+phone-loading-long = Esto tarda unos segundos.
+phone-close = Cerrar
+phone-fault = Algo ha fallado dentro de Frond, y esto no se mostró. Vuelve atrás y ábrelo de nuevo. Lo que se guardó sigue ahí.
+
+## Formularios.
+
+phone-required = Esto hace falta.
+phone-choose-day = Elegir un día
+phone-choose-time = Elegir una hora
+phone-no-day = No hay ningún día elegido.
+phone-no-time = No hay ninguna hora elegida.
+phone-empty-again = Volver a dejarlo vacío
+phone-show-secret = Mostrar lo que escribo
+phone-hide-secret = Ocultar lo que escribo
+phone-secret-shown = Ahora se ve lo que escribes.
+phone-secret-hidden = Ahora no se ve lo que escribes.
+phone-choose-file = Elegir un archivo
+phone-file-chosen = Hay un archivo elegido.
+phone-paste = Pegar
+phone-clipboard-cleared = El enlace se ha quitado del portapapeles.
+phone-times = ¿A qué horas? Hasta seis.
+phone-add-time = Añadir una hora
+phone-remove-time = Quitar esta hora
+phone-error-time-missing = Elige una hora.
+
+## Archivos y llamadas.
+
+phone-file-where = ¿Adónde va?
+phone-file-share = Compartirlo
+phone-file-save = Guardarlo en este teléfono o en otro sitio
+phone-file-sealed = Va sellado. La aplicación que elijas ve que hay un archivo, pero no lo que contiene.
+phone-saving = Se está guardando.
+phone-saved = Se ha guardado. No se ha avisado a nadie.
+phone-not-saved = No se ha guardado nada.
+phone-error-save = No se pudo guardar ahí. Elige otro sitio.
+phone-reading = Se está leyendo.
+phone-error-large = Este archivo es más grande de lo que admite Frond. Elige otro.
+phone-error-read = Este archivo no se pudo leer. Elige otro.
+phone-no-files = Este teléfono no tiene ninguna aplicación que pueda elegir o guardar un archivo. No se ha hecho nada.
+phone-no-calls = Este teléfono no tiene ninguna aplicación para llamar. Llama a este número desde otro teléfono.
+
+## Si el teléfono puede mostrar recordatorios.
+
+phone-notices-title = ¿Se pueden mostrar recordatorios?
+phone-notices-why = El teléfono te preguntará si Frond puede mostrar recordatorios. Solo dicen las palabras sencillas que elegiste. Todo lo demás funciona sin ellos.
+phone-notices-allow = Que pregunte el teléfono
+phone-notices-refused = El teléfono no deja que Frond muestre recordatorios. Todo lo demás funciona. Puedes cambiarlo en los ajustes del teléfono.
+phone-notices-settings = Abrir los ajustes del teléfono
+
+## Dicho en voz alta, para quien escucha o siente.
+
+phone-less = Menos
+phone-more = Más
+phone-of-ten = { $number } de 10
+phone-opened = abierto
+phone-folded = plegado
+phone-chosen = elegido
+phone-not-chosen = sin elegir
+phone-to-put-right = Por corregir
+phone-clock = Tiempo practicado
+phone-pacer = Una respiración para seguir
+phone-pacer-buzz = Una vibración corta: toma aire. Una larga: suéltalo. Dos cortas: retenlo con suavidad.
+phone-screen-on = La pantalla se queda encendida mientras practicas.
