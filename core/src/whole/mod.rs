@@ -31,7 +31,7 @@ use crate::diary::entry::EntryId;
 use crate::handover::Handed;
 use crate::moment::Moment;
 use crate::ports::{KeyKeeper, Passphrase, Stretch};
-use crate::screens::{Covered, Does, Screen, SorryScreen, WholeScreen};
+use crate::screens::{Covered, Does, FormWords, Screen, SorryScreen, WholeScreen};
 use crate::sealing::RecoveryPhrase;
 use crate::words::{Isolation, Words};
 
@@ -147,6 +147,12 @@ impl Holder {
             State::Open(companion) => companion.words(),
             _ => &self.words,
         }
+    }
+
+    /// The words of a phone's own controls.
+    #[must_use]
+    pub fn form_words(&self) -> FormWords {
+        FormWords::new(self.words())
     }
 
     /// The open diary, if one is open.
