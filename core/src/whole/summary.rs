@@ -34,10 +34,13 @@ impl Holder {
     ) -> Result<Seen, Trouble> {
         let Closing { close, passphrase, again, time_alone, kind } = closing;
         let secrets = (Passphrase::new(passphrase).ok(), Passphrase::new(again).ok());
-        let mut seen = self.asked(Request::Summary(selection), keeper, moment)?;
-        let View::Screen(Screen::Summary(form)) = &mut seen.view else { return Ok(seen) };
         let backwards =
             matches!((selection.from, selection.to), (Some(from), Some(to)) if to < from);
+        // There is nothing to show of days that run backwards: all of them are shown, and what to put right.
+        let shown =
+            if backwards { Selection { from: None, to: None, ..selection } } else { selection };
+        let mut seen = self.asked(Request::Summary(shown), keeper, moment)?;
+        let View::Screen(Screen::Summary(form)) = &mut seen.view else { return Ok(seen) };
         let companion = self.companion()?;
         let sealed = if backwards {
             Err((FormField::To, Amiss::EndBeforeStart))

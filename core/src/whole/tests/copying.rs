@@ -85,9 +85,13 @@ fn a_copy_for_elsewhere_brings_the_diary_to_another_phone() {
 
 #[test]
 fn a_backup_of_this_device_is_looked_into_before_it_replaces_anything() {
-    let mut home = Home::begun();
+    let mut home = Home::new();
+    home.whole(WholeRequest::StartNew);
     assert_eq!(name(&home.press(Does::Restore)), "restore");
     assert_eq!(name(&home.whole(WholeRequest::LookIntoBackup)), "restore", "there is none");
+    for number in 0..3 {
+        home.tell(number);
+    }
     home.pass(24 * 3_600_000);
     home.tell(3);
     home.tell(4);

@@ -40,12 +40,14 @@ fn the_first_launch_the_first_run_and_every_launch_after_it() {
 
 #[test]
 fn a_second_opener_is_told_so_and_may_try_again() {
-    let mut home = Home::begun();
+    let home = Home::begun();
     let mut second = Home::new();
     second.on(home.disk.clone());
     second.phone = home.phone.clone();
     assert_eq!(steps(second.begin()), [Does::Today]);
-    assert_eq!(name(&second.whole(WholeRequest::StartNew)), "cannot open");
+    let elsewhere = second.try_whole(WholeRequest::StartNew).err();
+    assert_eq!(elsewhere, Some(Trouble::CloseElsewhere));
+    assert_eq!(home.entries().len(), 3);
 }
 
 #[test]
