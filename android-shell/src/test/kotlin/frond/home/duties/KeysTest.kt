@@ -3,6 +3,7 @@ package frond.home.duties
 import frond.home.duties.keys.BoxFailure
 import frond.home.duties.keys.BoxTrouble
 import frond.home.duties.keys.Keys
+import frond.home.looked.FrondRunner
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotEquals
@@ -10,7 +11,9 @@ import org.junit.Assert.assertNull
 import org.junit.Assert.assertTrue
 import org.junit.Assert.fail
 import org.junit.Test
+import org.junit.runner.RunWith
 
+@RunWith(FrondRunner::class)
 class KeysTest {
     private val box = SoftwareBox()
     private val keys = Keys(box)

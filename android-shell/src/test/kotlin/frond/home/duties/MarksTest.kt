@@ -1,16 +1,16 @@
 package frond.home.duties
 
 import frond.home.duties.keys.Marks
+import frond.home.looked.FrondRunner
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNull
 import org.junit.Assert.assertThrows
 import org.junit.Test
 import org.junit.runner.RunWith
-import org.robolectric.RobolectricTestRunner
 import org.robolectric.RuntimeEnvironment
 
-@RunWith(RobolectricTestRunner::class)
+@RunWith(FrondRunner::class)
 class MarksTest {
     private val context = RuntimeEnvironment.getApplication()
     private val one = ByteArray(16) { 1 }

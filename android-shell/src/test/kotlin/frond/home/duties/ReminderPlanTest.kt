@@ -3,9 +3,11 @@ package frond.home.duties
 import frond.home.duties.reminders.ReminderPlan
 import frond.home.duties.reminders.ReminderTime
 import frond.home.duties.reminders.ReminderWords
+import frond.home.looked.FrondRunner
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNull
 import org.junit.Test
+import org.junit.runner.RunWith
 import java.io.ByteArrayInputStream
 import java.io.ByteArrayOutputStream
 import java.time.Instant
@@ -13,6 +15,7 @@ import java.time.LocalDateTime
 import java.time.ZoneId
 import kotlin.random.Random
 
+@RunWith(FrondRunner::class)
 class ReminderPlanTest {
     private val words = ReminderWords("A moment for you", "Times", "Later", "Done")
     private val madrid = ZoneId.of("Europe/Madrid")

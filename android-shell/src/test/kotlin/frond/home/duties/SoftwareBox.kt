@@ -28,7 +28,7 @@ class SoftwareBox : SecretBox {
     }
 
     override fun open(name: String, sealed: ByteArray, beside: ByteArray): ByteArray = now {
-        if (sealed.size <= 12) throw BoxTrouble(BoxFailure.GARBLED)
+        if (sealed.size < 12 + 16) throw BoxTrouble(BoxFailure.GARBLED)
         val cipher = Cipher.getInstance("AES/GCM/NoPadding")
         cipher.init(Cipher.DECRYPT_MODE, key(name), GCMParameterSpec(128, sealed, 0, 12))
         cipher.updateAAD(beside)

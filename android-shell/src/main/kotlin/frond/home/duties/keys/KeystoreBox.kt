@@ -46,7 +46,7 @@ class KeystoreBox : SecretBox {
     }
 
     override fun open(name: String, sealed: ByteArray, beside: ByteArray): ByteArray = guarded {
-        if (sealed.size <= NONCE) throw BoxTrouble(BoxFailure.GARBLED)
+        if (sealed.size < NONCE + TAG_BITS / 8) throw BoxTrouble(BoxFailure.GARBLED)
         val cipher = Cipher.getInstance(AES_GCM)
         cipher.init(Cipher.DECRYPT_MODE, key(name), GCMParameterSpec(TAG_BITS, sealed, 0, NONCE))
         cipher.updateAAD(beside)

@@ -29,7 +29,8 @@ data class ReminderPlan(val times: List<ReminderTime>, val words: ReminderWords,
     fun again(now: Instant, zone: ZoneId): ReminderTime? {
         val due = due(now, zone) ?: return null
         val again = now.plusSeconds(putOffMinutes * 60L)
-        return if (again < due.until(zone)) ReminderTime(again.atZone(zone).toLocalDateTime(), due.until) else null
+        val local = again.atZone(zone).toLocalDateTime().withNano(0)
+        return if (again < due.until(zone)) ReminderTime(local, due.until) else null
     }
 
     /** The same with another time. */
