@@ -30,6 +30,7 @@ class Picked<T> internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         show()
     }
 
