@@ -32,6 +32,7 @@ class Picked<T> internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         show()
     }
 

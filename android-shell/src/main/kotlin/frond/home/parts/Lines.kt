@@ -6,6 +6,7 @@ import android.text.Editable
 import android.text.InputFilter
 import android.text.InputType
 import android.text.TextWatcher
+import android.text.method.DigitsKeyListener
 import android.text.method.PasswordTransformationMethod
 import android.view.Gravity
 import android.view.View
@@ -30,6 +31,7 @@ class Written internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         edit.setText(drafts[name] as? String ?: initial)
         edit.addTextChangedListener(object : TextWatcher {
             override fun beforeTextChanged(text: CharSequence?, start: Int, count: Int, after: Int) = Unit
@@ -41,10 +43,10 @@ class Written internal constructor(
         })
     }
 
-    /** Puts another text there, such as one that was pasted. */
-    fun put(text: String) {
+    /** Writes something into it, as if it had been typed. */
+    fun write(text: String) {
         edit.setText(text)
-        edit.setSelection(edit.length())
+        edit.setSelection(text.length)
     }
 
     /** A secret, taken once: the field and what is kept of it are empty afterwards. */
@@ -64,6 +66,13 @@ class Written internal constructor(
 /** One line. [longest]: characters. */
 fun Parts.line(name: String, label: String, initial: String = "", longest: Int? = null, hint: String? = null): Written =
     written(name, label, initial, longest, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES)
+
+/** A number that may have a part behind its point or comma, as typed. */
+fun Parts.decimal(name: String, label: String, initial: String = "", hint: String? = null): Written =
+    written(name, label, initial, null, hint, InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL).apply {
+        // Either sign, whichever the keyboard has.
+        edit.keyListener = DigitsKeyListener.getInstance("0123456789.,")
+    }
 
 /** A few sentences in the person's own words. */
 fun Parts.passage(name: String, label: String, initial: String = "", longest: Int? = null, hint: String? = null): Written =
@@ -143,9 +152,13 @@ class Whole internal constructor(
 ) : Field {
     /** The number; nothing where none stands there, or one outside of what can be. */
     val value: Int? get() = edit.text.toString().trim().toIntOrNull()?.takeIf { it in range }
+
+    /** Nothing stands there. */
+    val isEmpty: Boolean get() = edit.text.isBlank()
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         edit.setText(drafts[name] as? String ?: initial?.toString().orEmpty())
         edit.addTextChangedListener(object : TextWatcher {
             override fun beforeTextChanged(text: CharSequence?, start: Int, count: Int, after: Int) = Unit
