@@ -83,8 +83,11 @@ class Hand(val on: Opened) {
         on.settle()
     }
 
-    /** Chooses a place for the file that is to be saved; what was written there. */
+    /** Answers "where shall it go?" with a place of her own, and chooses one; its name, and what was written there. */
     fun savesFile(): Pair<String, ByteArray> {
+        val asks = checkNotNull(ShadowDialog.getLatestDialog() as? android.app.AlertDialog) { "it was not asked where it shall go" }
+        asks.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
+        on.settle()
         val asked = checkNotNull(shadowOf(on.activity).nextStartedActivityForResult) { "no place was asked for" }
         check(asked.intent.action == Intent.ACTION_CREATE_DOCUMENT) { asked.intent.toString() }
         val uri = Uri.parse("content://invented.elsewhere/saved")
