@@ -84,11 +84,23 @@ fun Parts.passage(name: String, label: String, initial: String = "", longest: In
         edit.gravity = Gravity.START or Gravity.TOP
     }
 
-/** Something secret. It is not shown unless she wants to see it, lives in no draft, and is gone after a rotation. */
-fun Parts.secret(name: String, label: String, hint: String? = null): Written {
+/**
+ * Something secret. It is in no saved state, and can be neither copied nor learned. [open]: it is seen while it is typed, as
+ * words from paper are. [keeps]: it stays in memory while the form is shown again, so that it need not be typed twice; what
+ * opens the app is never kept.
+ */
+fun Parts.secret(name: String, label: String, hint: String? = null, open: Boolean = false, keeps: Boolean = false): Written {
+    val hides = if (open) InputType.TYPE_TEXT_VARIATION_VISIBLE_PASSWORD else InputType.TYPE_TEXT_VARIATION_PASSWORD
     val field = written(
-        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD, Drafts(),
+        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or hides, if (keeps) form.drafts else Drafts(),
     )
+    field.edit.sensitive()
+    if (open) {
+        // Twelve words are longer than a line.
+        field.edit.isSingleLine = false
+        field.edit.setHorizontallyScrolling(false)
+        return field
+    }
     lateinit var show: Press
     show = Press(context, form.controls.showSecret, PressLook.QUIET) {
         val edit = field.edit

@@ -141,6 +141,10 @@ open class Parts internal constructor(
         }
     }
 
+    /** One more thing that can be done here. [spoken]: what it is about, for those who listen. */
+    fun offer(words: String, spoken: String? = null, what: Any? = null, act: () -> Unit) =
+        equal(listOf(ToPress(words, spoken, what, act)))
+
     /** What waits until it is wanted. [name] keeps it open over a rotation. */
     fun fold(name: String, title: String, open: Boolean = false, fill: Parts.() -> Unit) {
         val fold = Fold(context, title, form.controls, form.drafts.flag("fold:$name", open)) { now ->
