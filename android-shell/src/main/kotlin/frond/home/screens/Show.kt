@@ -3,7 +3,6 @@ package frond.home.screens
 import frond.core.Screen
 import frond.core.View
 import frond.core.WholeScreen
-import frond.home.R
 
 // Which record is laid out by which function: every one there is, and no other. A new record of the core does not compile
 // here before it has a view.
@@ -72,12 +71,4 @@ private fun Page.whole(screen: WholeScreen): Unit = when (screen) {
     is WholeScreen.AddPlan -> addPlan(screen.v1)
     is WholeScreen.Done -> done(screen.v1)
     is WholeScreen.Sorry -> sorry(screen.v1)
-}
-
-/** A record that has no view so far. A test counts these, and there must be none. */
-private fun Page.notYet(title: String) {
-    title(title)
-    val mark = words("NOT YET")
-    mark.id = R.id.not_yet
-    add(mark)
 }
