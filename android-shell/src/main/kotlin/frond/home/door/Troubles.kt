@@ -17,11 +17,12 @@ internal fun FrondException.says(): String = when (this) {
     is FrondException.NotADiary -> says
     is FrondException.AlreadyThere -> says
     is FrondException.TryAgain -> says
+    is FrondException.CodeAsked -> says
 }
 
 internal fun FrondException.again(): Again = when (this) {
     is FrondException.OpenAgain, is FrondException.NotADiary, is FrondException.Update,
-    is FrondException.CloseElsewhere, is FrondException.Restore,
+    is FrondException.CloseElsewhere, is FrondException.Restore, is FrondException.CodeAsked,
     -> Again.BEGIN
     is FrondException.PutRight, is FrondException.FreeSpace, is FrondException.ReadOnly, is FrondException.WrongSecret,
     is FrondException.WrongPhrase, is FrondException.AlreadyThere, is FrondException.TryAgain,

@@ -9,6 +9,11 @@ import android.view.ViewGroup
 import android.widget.Button
 import android.widget.CompoundButton
 import android.widget.EditText
+import frond.core.Does
+import frond.core.EntryId
+import frond.core.Screen
+import frond.core.Told
+import frond.home.door.Answer
 import org.robolectric.shadows.ShadowDialog
 import java.time.LocalDate
 import java.time.LocalTime
@@ -56,6 +61,9 @@ class Person(val opened: Opened) {
     /** What is chosen there. */
     fun chosen(name: String): List<Any?> = all(field(name)).filter { it is CompoundButton && it.isChecked }.map { it.tag }
 
+    /** What can be chosen there. */
+    fun values(name: String): List<Any?> = all(field(name)).filter { it is CompoundButton }.map { it.tag }
+
     /** Whether anything on the screen is chosen. */
     fun anythingChosen(): Boolean = all(opened.activity.window.decorView).any { it is CompoundButton && it.isChecked }
 
@@ -98,3 +106,25 @@ class Person(val opened: Opened) {
         opened.settle()
     }
 }
+
+/** Goes to a screen at once, as a way through others would. */
+fun Opened.go(does: Does) {
+    activity.ways.press(does)
+    settle()
+}
+
+/** Writes something and answers which entry it is; nothing else is shown for it. */
+fun Opened.write(told: Told): EntryId {
+    var id: EntryId? = null
+    var trouble: String? = null
+    app.door.tell(told, null, null, { id = it }) { trouble = (it as? Answer.Trouble)?.says }
+    settle()
+    check(trouble == null) { "not written: $trouble" }
+    return checkNotNull(id)
+}
+
+/** What is shown of the open diary. */
+val Opened.screen: Screen get() = (activity.ways.view as frond.core.View.Screen).v1
+
+/** The entry that was kept just now. */
+fun Opened.kept(): EntryId = (screen as Screen.Kept).v1.entry
