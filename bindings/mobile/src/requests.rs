@@ -170,7 +170,6 @@ pub enum WholeRequest {
     },
     CopyForm,
     MakeCopy,
-    CopyKept,
     RestoreForm,
     LookIntoBackup,
     RestoreCopyForm,
