@@ -21,7 +21,7 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
     init {
         shown.set()
         app = RuntimeEnvironment.getApplication() as TestApp
-        controller = Robolectric.buildActivity(MainActivity::class.java).setup(state)
+        controller = Robolectric.buildActivity(MainActivity::class.java).run { if (state == null) setup() else setup(state) }
         settle()
     }
 
