@@ -61,7 +61,7 @@ private fun accessible(frame: Frame): List<String> {
 private fun excused(result: AccessibilityHierarchyCheckResult): Boolean = when (result.sourceCheckClass) {
     DuplicateSpeakableTextCheck::class.java -> true
     // Cut by the end of the window while all of a long screen is looked at; its own size is measured by [small].
-    TouchTargetSizeCheck::class.java -> result.metadata?.getBoolean(TouchTargetSizeCheck.KEY_HAS_CLIPPING_ANCESTOR, false) == true
+    TouchTargetSizeCheck::class.java -> result.metadata?.getBoolean(TouchTargetSizeCheck.KEY_IS_CLIPPED_BY_ANCESTOR, false) == true
     TextContrastCheck::class.java -> {
         val guessed = result.metadata?.getInt(TextContrastCheck.KEY_FOREGROUND_COLOR, 0)
         guessed != result.element?.textColor
