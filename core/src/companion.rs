@@ -42,7 +42,7 @@ use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::reminders::{CalendarFile, PlanReminders};
 use crate::safety::Sign;
 use crate::screens::{
-    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, LogSessionScreen,
+    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, Lock, LogSessionScreen,
     MoreScreen, PlanScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
     StoreNote, SuggestionScreen,
 };
@@ -106,6 +106,7 @@ pub struct Companion {
     pending: Vec<Content>,
     unsaved: u64,
     practising: Practising,
+    lock: Lock,
 }
 
 impl Companion {
@@ -179,6 +180,7 @@ impl Companion {
             pending: Vec::new(),
             unsaved: 0,
             practising: Practising::Nothing,
+            lock: Lock::default(),
         }
     }
 
@@ -359,6 +361,7 @@ impl Companion {
             read_only: !self.store.is_writable(),
             no_backup: self.backups.failed(),
             set_back: self.rollback.is_some(),
+            lock: self.lock,
         };
         make(&Scene {
             words: &self.words,

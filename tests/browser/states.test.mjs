@@ -45,7 +45,7 @@ test("a form that has to be put right", async (t) => {
     const form = page.locator(`main form.form[action="${action}"]`).first();
     const [answer] = await Promise.all([
       page.waitForResponse((own) => own.request().method() === "POST"),
-      page.waitForEvent("domcontentloaded"),
+      page.waitForEvent("load"),
       form.locator("button").first().click(),
     ]);
     assert.equal(answer.status(), 422, `${path} took an empty form`);

@@ -1,6 +1,7 @@
 //! The words of the open diary: in the language that its settings name, marked as the surface wants them.
 
 use super::Companion;
+use crate::screens::Lock;
 use crate::words::{Isolation, Words};
 
 impl Companion {
@@ -14,6 +15,11 @@ impl Companion {
     /// wants it.
     pub fn isolate_values(&mut self, isolation: Isolation) {
         self.words = Words::isolated(self.words.language().tag, isolation);
+    }
+
+    /// What opens the diary every day is this, so that what is said of it is right on this surface.
+    pub fn locked_by(&mut self, lock: Lock) {
+        self.lock = lock;
     }
 
     /// Takes the words of the language that the settings name, if they have come to name another.

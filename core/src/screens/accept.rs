@@ -55,7 +55,7 @@ pub struct Card {
 impl AcceptScreen {
     pub(crate) fn new(scene: &Scene<'_>, id: EntryId, handed: Handed) -> Self {
         let words = scene.words;
-        let not_mine = Action::new(words.text("action-not-mine", &[]), Does::Today);
+        let not_mine = Action::new(words.text("action-not-mine", &[]), Does::NotMine);
         let mut screen = Self {
             id,
             title: words.text("accept-title", &[]),

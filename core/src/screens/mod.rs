@@ -50,6 +50,7 @@ mod summary_form;
 mod time_off;
 mod today;
 mod welcome;
+mod whole;
 
 pub use accept::{AcceptScreen, Card, StepCheckScreen};
 pub(crate) use activities::questions as activity_questions;
@@ -115,10 +116,16 @@ pub use spoke::{OpenMatter, SpokeScreen};
 pub use stop::StopScreen;
 pub use suggestion::SuggestionScreen;
 pub use summary::{Opens, SummaryScreen};
-pub use summary_form::{SummaryClose, SummaryFormScreen, SummaryWay};
+pub use summary_form::{SummaryClose, SummaryFile, SummaryFormScreen, SummaryKind, SummaryWay};
 pub use time_off::{DaysField, TimeOffScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 pub use welcome::Welcome;
+pub use whole::{
+    AddPlanScreen, CodeForm, CodeScreen, CopyScreen, DoneScreen, EraseDaysScreen, ErasedScreen,
+    FormField, FormLine, FormWords, NoDiaryScreen, OpenByPhraseScreen, PhraseCheckScreen,
+    PhraseScreen, Problem, RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen,
+    SorryScreen, Wait, WholeScreen,
+};
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -174,6 +181,21 @@ pub struct StoreNote {
     pub no_backup: bool,
     /// The folder is an older copy of the diary.
     pub set_back: bool,
+    /// What opens it every day.
+    pub lock: Lock,
+}
+
+/// What opens the diary every day. What is said of it differs; nothing else does.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Lock {
+    /// A passphrase.
+    #[default]
+    Passphrase,
+    /// The key that a phone keeps, and no code.
+    Phone,
+    /// The key that a phone keeps, and a code of the app's own.
+    Code,
 }
 
 /// One screen.
@@ -291,6 +313,8 @@ pub enum Does {
     Plan,
     /// Accept a programme.
     AcceptProgramme,
+    /// The plan that waits is not hers: put it away.
+    NotMine,
     /// Confirm the present step.
     ConfirmStep,
     /// Confirm the time.
@@ -318,6 +342,10 @@ pub enum Does {
     Keeping,
     /// Choose another passphrase.
     NewKeys,
+    /// Choose, change or take away the code of a phone.
+    CodeForm,
+    /// Lock the diary of a phone: its code is asked again.
+    Lock,
     /// Make a recovery phrase, in place of the one there is.
     MakePhrase,
     /// Open with the recovery phrase.
@@ -342,6 +370,8 @@ pub enum Does {
         /// Last day.
         to: NaiveDate,
     },
+    /// Ask which days are to be erased.
+    EraseSomeDays,
     /// Erase everything for good.
     EraseAll,
     /// Show a page of the first run.

@@ -5,7 +5,7 @@
 use serde::Serialize;
 
 use super::section::{not_right, today};
-use super::{Action, Opens, Scene, SummaryScreen};
+use super::{Action, FormField, FormLine, Opens, Problem, Scene, SummaryScreen};
 use crate::summary::{Selection, Summary};
 
 /// A summary being put together.
@@ -25,10 +25,24 @@ pub struct SummaryFormScreen {
     pub questions: String,
     /// Shows the counts anew.
     pub look_again: String,
+    /// Heading of what can be left out.
+    pub narrow: String,
+    /// "Who may open it?"
+    pub who: String,
     /// The ways to close it. None is preselected.
     pub ways: Vec<SummaryWay>,
+    /// The passphrase, for the way of that name.
+    pub new: FormLine,
+    /// The same once more.
+    pub again: FormLine,
     /// Asked only where it is sealed.
     pub time_alone: String,
+    /// Where it can be asked.
+    pub time_alone_hint: String,
+    /// What can be saved, the first first.
+    pub files: Vec<SummaryFile>,
+    /// What was wrong.
+    pub problems: Vec<Problem>,
     /// What else can be done.
     pub actions: Vec<Action>,
 }
@@ -58,6 +72,27 @@ pub enum SummaryClose {
     Open,
 }
 
+/// A file that can be saved.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct SummaryFile {
+    /// Which.
+    pub kind: SummaryKind,
+    /// Its words.
+    pub label: String,
+}
+
+/// What kind of file is saved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SummaryKind {
+    /// The summary.
+    Summary,
+    /// The sessions as a table; never sealed.
+    Table,
+    /// For other programs (FHIR); never sealed.
+    Bundle,
+}
+
 impl SummaryFormScreen {
     pub(crate) fn new(scene: &Scene<'_>, summary: &Summary, selection: Selection) -> Self {
         let words = scene.words;
@@ -69,6 +104,7 @@ impl SummaryFormScreen {
             says: super::summary::opens(opens, words),
             sealed: *opens != Opens::Anyone,
         };
+        let file = |kind, label: String| SummaryFile { kind, label };
         let mut ways = Vec::new();
         let plan = scene.state.rule().programme();
         let names: Vec<String> = plan
@@ -95,8 +131,27 @@ impl SummaryFormScreen {
             notes: words.text("summary-with-notes", &[]),
             questions: words.text("summary-with-questions", &[]),
             look_again: words.text("action-look-again", &[]),
+            narrow: words.text("page-summary-days", &[]),
+            who: words.text("page-summary-who", &[]),
             ways,
+            new: FormLine {
+                field: FormField::New,
+                label: words.text("page-summary-secret", &[]),
+                hint: None,
+            },
+            again: FormLine {
+                field: FormField::Again,
+                label: words.text("page-new-passphrase-again", &[]),
+                hint: None,
+            },
             time_alone: words.text("summary-ask-time-alone", &[]),
+            time_alone_hint: words.text("page-summary-alone-hint", &[]),
+            files: vec![
+                file(SummaryKind::Summary, words.text("page-summary-file", &[])),
+                file(SummaryKind::Table, words.text("page-summary-table", &[])),
+                file(SummaryKind::Bundle, words.text("out-summary-bundle", &[])),
+            ],
+            problems: Vec::new(),
             actions: vec![not_right(scene), today(scene)],
         }
     }

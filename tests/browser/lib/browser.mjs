@@ -18,6 +18,8 @@ const FLAGS = [
   "--disable-component-update",
   "--disable-sync",
 ];
+/** What the browser says when an interface of the machine came or went: it drops what was on its way, on this machine too. */
+const NETWORK_CHANGED = "ERR_NETWORK_CHANGED";
 /** A small phone, the size of most pictures. */
 export const PHONE = { width: 390, height: 844 };
 
@@ -47,7 +49,14 @@ export async function visit(server, options = {}) {
     if (message.type() !== "error" && message.type() !== "warning") return;
     // A page that answers 4xx on purpose is a line here too; the tests look at the status themselves.
     if (/Failed to load resource: the server responded with a status of (4|503)/.test(message.text())) return;
+    if (message.text().includes(NETWORK_CHANGED)) return;
     noticed.push(`console: ${message.text()}`);
+  });
+  // What was asked for and did not come, with the browser's own reason. What a page that is left still asked for
+  // is given up on purpose.
+  context.on("requestfailed", (request) => {
+    const why = request.failure()?.errorText ?? "no reason";
+    if (!/ERR_ABORTED/.test(why) && !why.includes(NETWORK_CHANGED)) noticed.push(`not loaded: ${request.url()}: ${why}`);
   });
   context.on("weberror", (error) => noticed.push(`error in the page: ${error.error()}`));
   await context.addInitScript(() => {
@@ -75,4 +84,30 @@ export async function visit(server, options = {}) {
 export async function picture(page, name) {
   mkdirSync(PICTURES, { recursive: true });
   await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage: true, caret: "initial", animations: "allow" });
+}
+
+/** Waits until the page has its style sheet. One that the browser dropped is asked for once more; without it, says so. */
+export async function styled(page) {
+  await page.waitForLoadState("load");
+  // A sheet that failed is there all the same, and may not be looked into.
+  const has = () =>
+    page.evaluate(() =>
+      [...document.querySelectorAll("link[rel=stylesheet]")].every((link) => {
+        try {
+          return link.sheet.cssRules.length > 0;
+        } catch {
+          return false;
+        }
+      }),
+    );
+  if (await has()) return [];
+  await page.evaluate(async () => {
+    for (const link of document.querySelectorAll("link[rel=stylesheet]")) {
+      const again = link.cloneNode();
+      const settled = new Promise((done) => ["load", "error"].forEach((end) => again.addEventListener(end, done)));
+      link.replaceWith(again);
+      await settled;
+    }
+  });
+  return (await has()) ? [] : ["the style sheet did not load"];
 }

@@ -2,7 +2,7 @@
 // and its picture. Gathers what is wrong, so that one run tells all of it.
 
 import assert from "node:assert/strict";
-import { PHONE, picture } from "./browser.mjs";
+import { PHONE, picture, styled } from "./browser.mjs";
 import { everything, sideways } from "./checks.mjs";
 
 /** Narrowest that WCAG 2.2, 1.4.10 asks for, in CSS pixels. */
@@ -20,6 +20,10 @@ export function looking({ lang = "en", prefix = "", only = everything, pictures 
       const status = answer?.status?.() ?? 200;
       seen.set(own, status);
       if (status >= 500 && status !== 503) wrong.push(`${own}: answered ${status}`);
+      const plain = await styled(page);
+      wrong.push(...plain.map((line) => `${own}: ${line}`));
+      // Without it every other rule would fail, and say nothing.
+      if (plain.length > 0) return;
       wrong.push(...(await only(page, { lang })).map((line) => `${own}: ${line}`));
       wrong.push(...(await narrowAndLarge(page)).map((line) => `${own}: ${line}`));
       if (pictures(name)) await picture(page, own);

@@ -44,7 +44,11 @@ pub(super) fn command(does: &Does) -> String {
         Does::Choose { chosen: Chosen::Stay, .. } => "frond suggest --stay".to_owned(),
         Does::Strike { of } => format!("frond entries --strike {}", short(*of)),
         Does::Keeping => "frond keeping".to_owned(),
-        Does::NewKeys => "frond passphrase".to_owned(),
+        Does::NotMine => "frond today".to_owned(),
+        // A code and its lock are a phone's; here a passphrase takes their place.
+        Does::NewKeys | Does::CodeForm => "frond passphrase".to_owned(),
+        Does::Lock => "frond keeping".to_owned(),
+        Does::EraseSomeDays => "frond erase --from DAY --to DAY".to_owned(),
         Does::MakePhrase => "frond phrase".to_owned(),
         Does::OpenByPhrase => "frond passphrase --phrase".to_owned(),
         Does::MakeCopy => "frond copy FILE".to_owned(),

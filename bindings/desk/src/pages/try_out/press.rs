@@ -71,6 +71,7 @@ impl Visit<'_> {
             Does::Entries => go("/entries"),
             Does::Plan => go("/plan"),
             Does::AcceptProgramme => go("/plan/add"),
+            Does::NotMine => self.send("/plan/accept", vec![("answer", "no".to_owned())]),
             Does::ConfirmStep => self.send("/confirm-step", vec![]),
             Does::ConfirmTime => self.send("/confirm-time", vec![]),
             Does::StayHere { stay } => {
@@ -88,7 +89,9 @@ impl Visit<'_> {
             }
             Does::Strike { of } => self.send("/strike", vec![("of", of.to_string())]),
             Does::Keeping => go("/keeping"),
-            Does::NewKeys => go("/keeping/passphrase"),
+            // A code and its lock are a phone's; here a passphrase takes their place.
+            Does::NewKeys | Does::CodeForm => go("/keeping/passphrase"),
+            Does::Lock => go("/keeping"),
             Does::MakePhrase => go("/keeping/phrase"),
             Does::OpenByPhrase => go("/open"),
             Does::MakeCopy => go("/keeping/copy"),
@@ -96,7 +99,7 @@ impl Visit<'_> {
             Does::RestoreCopy => go("/restore/copy"),
             Does::StartNew => Ok(How::Send { to: "/start".to_owned(), fields: vec![] }),
             Does::EraseEntry { of } => go(&format!("/erase/entry/{of}")),
-            Does::EraseDays { .. } => go("/erase/days"),
+            Does::EraseDays { .. } | Does::EraseSomeDays => go("/erase/days"),
             Does::EraseAll => go("/erase/all"),
             Does::FirstRun { page } => go(&overview::first_run_address(page)),
             Does::More => go("/more"),

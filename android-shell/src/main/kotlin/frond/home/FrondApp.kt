@@ -1,0 +1,6 @@
+package frond.home
+
+import android.app.Application
+
+/** The app while its process lives. */
+class FrondApp : Application()
