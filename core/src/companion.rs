@@ -11,6 +11,7 @@ mod clock;
 mod copy;
 mod journal;
 mod keeping;
+mod leaving;
 mod looking;
 mod marking;
 mod practising;
@@ -23,6 +24,7 @@ mod wording;
 
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
+pub use leaving::SharedFile;
 pub use reading::Reading;
 pub use remembering::ReminderChange;
 pub use request::{Request, SessionTold, Told, Write};
@@ -39,12 +41,12 @@ use crate::moment::{Moment, Stamp};
 use crate::ports::{Disk, KeyKeeper, MarkKeeper, Random};
 use crate::programme::values::StepId;
 use crate::progression::{Basis, Outcome, OutcomeKind};
-use crate::reminders::{CalendarFile, PlanReminders};
+use crate::reminders::PlanReminders;
 use crate::safety::Sign;
 use crate::screens::{
     EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, Lock, LogSessionScreen,
-    MoreScreen, PlanScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
-    StoreNote, SuggestionScreen,
+    MoreScreen, PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen,
+    StopScreen, StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;
@@ -87,7 +89,7 @@ pub enum Duty {
     /// Remember these instants in these words and no others; it replaces all that was planned before.
     PlanReminders(PlanReminders),
     /// Offer this file to be kept or shared.
-    ShareFile(CalendarFile),
+    ShareFile(SharedFile),
 }
 
 /// One open diary, with everything that answers from it.
@@ -254,7 +256,7 @@ impl Companion {
             Request::StepCheck => self.step_check(&now),
             Request::Reminders => self.reminders(moment)?,
             Request::CalendarFile => {
-                duties.extend(self.calendar_file(moment)?.map(Duty::ShareFile));
+                duties.extend(self.calendar_file(moment)?.map(|file| Duty::ShareFile(file.into())));
                 self.reminders(moment)?
             }
             Request::LogSession => {
@@ -295,6 +297,10 @@ impl Companion {
             Request::Questions => self.questions(&now)?,
             Request::Activities => self.activities(&now)?,
             Request::TimeOff => self.time_off(&now)?,
+            Request::Ready => {
+                let id = self.new_id()?;
+                self.show(&now, |scene| Screen::Ready(ReadyScreen::new(scene, id)))
+            }
             Request::LookForward => self.look_forward(&now)?,
             Request::Settled(of) => self.settled(of, &now)?,
             Request::Ending => self.show(&now, |scene| Screen::Ending(EndingScreen::new(scene))),

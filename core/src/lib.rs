@@ -28,4 +28,5 @@ pub mod safety;
 pub mod screens;
 pub mod sealing;
 pub mod summary;
+pub mod whole;
 pub mod words;

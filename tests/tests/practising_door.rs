@@ -360,7 +360,7 @@ fn h14_a_hold_of_the_plan_needs_all_questions_answered_without_a_condition() {
 fn planned(home: &mut Home, request: Request) -> Option<(usize, String)> {
     let answer = home.companion.ask(request, &home.moment).unwrap();
     answer.duties.into_iter().find_map(|duty| match duty {
-        Duty::PlanReminders(plan) => Some((plan.at.len(), plan.words)),
+        Duty::PlanReminders(plan) => Some((plan.reminders.len(), plan.words)),
         _ => None,
     })
 }
@@ -416,8 +416,9 @@ fn a_calendar_file_is_a_duty_and_holds_neutral_words_only() {
     let answer = home.companion.ask(Request::CalendarFile, &home.moment).unwrap();
     let [Duty::ShareFile(file)] = answer.duties.as_slice() else { panic!() };
     assert_eq!(file.name, "calendar.ics");
-    assert!(file.text.contains("SUMMARY:A moment for you"), "{}", file.text);
-    assert!(!file.text.to_lowercase().contains("frond"));
+    let text = String::from_utf8(file.bytes.clone()).unwrap();
+    assert!(text.contains("SUMMARY:A moment for you"), "{text}");
+    assert!(!file.sealed && !text.to_lowercase().contains("frond"));
 }
 
 #[test]

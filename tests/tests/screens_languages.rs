@@ -97,7 +97,13 @@ fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
     ];
     requests.extend(FirstRunPage::ALL.map(|page| ("first run", Request::FirstRun(page))));
     for covered in [false, true] {
-        let covered = Covered { screen: covered, keyboard: covered, backups: covered };
+        let covered = Covered {
+            screen: covered,
+            keyboard: covered,
+            backups: covered,
+            reminders: covered,
+            leaves: covered,
+        };
         requests.push(("shows", Request::Shows(covered)));
     }
     if let Some(id) = id {

@@ -30,6 +30,7 @@ impl Failure {
         match trouble {
             Trouble::PutRight(_)
             | Trouble::WrongSecret
+            | Trouble::CodeAsked
             | Trouble::WrongPhrase
             | Trouble::NotADiary
             | Trouble::AlreadyThere => Self::Input(says),

@@ -113,6 +113,8 @@ pub enum Request {
     Activities,
     /// Time off.
     TimeOff,
+    /// "Would you like to try the next step?"
+    Ready,
     /// Something to look forward to.
     LookForward,
     /// "Did it settle?", about a session.

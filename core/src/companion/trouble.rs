@@ -36,6 +36,9 @@ pub enum Trouble {
     /// The passphrase does not open it.
     #[error("the passphrase does not open the diary")]
     WrongSecret,
+    /// The diary opens with a code, and none was given.
+    #[error("the code is needed to open the diary")]
+    CodeAsked,
     /// The recovery phrase does not open the copy.
     #[error("the recovery phrase does not open the copy")]
     WrongPhrase,
@@ -126,6 +129,7 @@ impl Trouble {
             Self::CloseElsewhere => words.text("trouble-close-elsewhere", &[]),
             Self::Update => words.text("trouble-update", &[]),
             Self::WrongSecret => words.text("trouble-wrong-secret", &[]),
+            Self::CodeAsked => words.text("trouble-code-asked", &[]),
             Self::WrongPhrase => words.text("trouble-wrong-phrase", &[]),
             Self::Restore => words.text("trouble-restore", &[]),
             Self::NotADiary => words.text("trouble-not-a-diary", &[]),
@@ -240,6 +244,8 @@ impl From<KeeperError> for Trouble {
     fn from(error: KeeperError) -> Self {
         match error {
             KeeperError::WrongSecret => Self::WrongSecret,
+            KeeperError::CodeAsked => Self::CodeAsked,
+            KeeperError::Newer => Self::Update,
             KeeperError::WrapDamaged | KeeperError::KeyGone => Self::Restore,
             KeeperError::Refused | KeeperError::TooLittleMemory | KeeperError::Random(_) => {
                 Self::TryAgain

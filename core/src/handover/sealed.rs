@@ -26,7 +26,7 @@ struct Stretched {
 impl Stretched {
     fn of(words: &SpokenWords, salt: &[u8], cost: Stretch) -> Result<Self, HandOverError> {
         let mut made = Zeroizing::new([0u8; KEY + NONCE]);
-        stretch(words.secret(), salt, cost, made.as_mut_slice())
+        stretch(words.secret(), &[], salt, cost, made.as_mut_slice())
             .map_err(|_: KeeperError| HandOverError::NoRoom)?;
         let (key, rest) = made.split_first_chunk::<KEY>().ok_or(HandOverError::NoRoom)?;
         let mut nonce = XNonce::default();

@@ -72,6 +72,12 @@ pub enum KeeperError {
     /// The passphrase is not the one this diary was made with.
     #[error("this passphrase or phrase does not open this diary; check it and type it again")]
     WrongSecret,
+    /// The wrap opens with a code as well, and none was given.
+    #[error("a code is needed to open this diary; give it and try again")]
+    CodeAsked,
+    /// A newer program made the wrap.
+    #[error("a newer version made this key; update to open the diary")]
+    Newer,
     /// The stored wrap makes no sense, or asks for a stretching outside the allowed bounds.
     #[error("the stored key cannot be used; restore the diary from a backup")]
     WrapDamaged,

@@ -7,6 +7,7 @@
 //!
 //! A port decides nothing: what a damaged byte means belongs to [`crate::diary::store`].
 
+mod coded;
 mod disk;
 mod keys;
 mod marks;
@@ -16,6 +17,7 @@ mod real_disk;
 #[cfg(any(test, feature = "sim"))]
 pub mod sim;
 
+pub use coded::CodedKeeper;
 pub use disk::{Disk, DiskError, DiskFile, DiskLock, SyncFor};
 pub use keys::{DataKey, KeeperError, KeeperKind, KeyKeeper, WRAP_MOST};
 pub use marks::{MARK_MOST, MarkError, MarkKeeper, NoMarks};

@@ -56,9 +56,9 @@ impl fmt::Debug for Passphrase {
 /// How hard a passphrase is stretched. Stored with each wrap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Stretch {
-    memory_kib: u32,
-    passes: u32,
-    lanes: u32,
+    pub(super) memory_kib: u32,
+    pub(super) passes: u32,
+    pub(super) lanes: u32,
 }
 
 /// The weakest stretching ever released for real use. Later settings may ask for more; a diary
@@ -87,7 +87,7 @@ impl Stretch {
 
     /// Whether a stored setting lies between the weakest ever released (weaker only for a keeper
     /// that is itself weaker: a test's) and the most a device can be expected to give.
-    fn believes(self, stored: Stretch) -> bool {
+    pub(super) fn believes(self, stored: Stretch) -> bool {
         (self.memory_kib.min(LEAST.memory_kib)..=MOST.memory_kib).contains(&stored.memory_kib)
             && (self.passes.min(LEAST.passes)..=MOST.passes).contains(&stored.passes)
             && (self.lanes.min(LEAST.lanes)..=MOST.lanes).contains(&stored.lanes)
@@ -110,14 +110,16 @@ impl PassphraseKeeper {
 
     fn stretched(&self, how: Stretch, salt: &[u8]) -> Result<Zeroizing<[u8; 32]>, KeeperError> {
         let mut key = Zeroizing::new([0u8; 32]);
-        stretch(self.passphrase.0.as_bytes(), salt, how, key.as_mut_slice())?;
+        stretch(self.passphrase.0.as_bytes(), &[], salt, how, key.as_mut_slice())?;
         Ok(key)
     }
 }
 
-/// Stretches a secret with Argon2id into as many bytes as `made` has.
+/// Stretches a secret with Argon2id into as many bytes as `made` has. `also`: a second secret without which
+/// the first leads nowhere (the secret value K of RFC 9106, section 3.1); empty: none.
 pub(crate) fn stretch(
     secret: &[u8],
+    also: &[u8],
     salt: &[u8],
     how: Stretch,
     made: &mut [u8],
@@ -129,7 +131,8 @@ pub(crate) fn stretch(
     blocks.try_reserve_exact(params.block_count()).map_err(|_| KeeperError::TooLittleMemory)?;
     blocks.resize(params.block_count(), argon2::Block::new());
     let mut blocks = Zeroizing::new(blocks);
-    Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
+    Argon2::new_with_secret(also, Algorithm::Argon2id, Version::V0x13, params)
+        .map_err(|_| KeeperError::WrapDamaged)?
         .hash_password_into_with_memory(secret, salt, made, blocks.as_mut_slice())
         .map_err(|_| KeeperError::WrapDamaged)
 }

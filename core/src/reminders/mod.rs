@@ -19,6 +19,6 @@ mod words;
 
 pub use calendar::{CalendarFile, calendar};
 pub use clock::{ClockTime, ClockTimes, QuietHours, Weekdays};
-pub use plan::{DoneSession, Facts, MOST, PlanReminders, Silence, plan, snooze};
+pub use plan::{DoneSession, Facts, MOST, PlanReminders, PlannedReminder, Silence, plan, snooze};
 pub use settings::{Reminder, ReminderList, ReminderSettings, SnoozeMinutes, When};
 pub use words::{NeutralWords, after_line, calendar_note, in_quiet_hours, off_line};

@@ -2,7 +2,6 @@
 //! by what comes out.
 
 use std::collections::BTreeSet;
-use std::fmt;
 
 use chrono::{Datelike, Days, NaiveDate, NaiveDateTime, TimeDelta};
 use serde::{Deserialize, Serialize};
@@ -60,19 +59,34 @@ pub struct Facts<'a> {
     pub snoozed: &'a [Stamp],
 }
 
-/// Duty: these instants are to be remembered, in these words, and no others. Nothing in it tells what
-/// for.
+/// Duty: these reminders are to be shown, in these words, and no others. Nothing in it tells what for.
 #[derive(Clone, PartialEq, Eq, Serialize)]
 pub struct PlanReminders {
-    /// The instants, in order, each as lived in the zone of the moment. Empty: remember nothing.
-    pub at: Vec<Stamp>,
+    /// The reminders, in order. Empty: remember nothing.
+    pub reminders: Vec<PlannedReminder>,
     /// What each says.
     pub words: String,
+    /// By how much a reminder is put off where it is shown, without the diary.
+    pub put_off: SnoozeMinutes,
 }
 
-impl fmt::Debug for PlanReminders {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("PlanReminders(..)")
+/// One reminder, as lived in the zone of the moment. A phone that sleeps may come late with it; so it
+/// says until when it may still be shown, or come again (N7, N13), and a shell needs no rule of its own.
+#[derive(Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct PlannedReminder {
+    /// When it comes.
+    pub at: Stamp,
+    /// From here on it is neither shown nor put off: the day is over, or its quiet hours begin.
+    pub until: Stamp,
+}
+
+crate::diary::entry::opaque!(PlanReminders, PlannedReminder);
+
+impl PlanReminders {
+    /// When they come, in order.
+    #[must_use]
+    pub fn at(&self) -> Vec<Stamp> {
+        self.reminders.iter().map(|one| one.at).collect()
     }
 }
 
@@ -86,7 +100,22 @@ pub fn plan(
     words: &Words,
 ) -> PlanReminders {
     let at = if settings.on { next(settings, facts, moment, count.min(MOST)) } else { Vec::new() };
-    PlanReminders { at, words: words.text(settings.words.word_id(), &[]) }
+    let zone = Zone::of(&moment.now);
+    let planned = |at| Some(PlannedReminder { at, until: until(settings, zone, &at)? });
+    PlanReminders {
+        reminders: at.into_iter().filter_map(planned).collect(),
+        words: words.text(settings.words.word_id(), &[]),
+        put_off: SnoozeMinutes::USUAL,
+    }
+}
+
+/// The end of the reminder's day, or the beginning of its quiet hours, whichever comes first.
+fn until(settings: &ReminderSettings, zone: Zone, at: &Stamp) -> Option<Stamp> {
+    let (day, time) = (at.day(), at.local().time());
+    let quiet = settings.quiet.map(|quiet| quiet.from().get()).filter(|from| *from > time);
+    let end = day.checked_add_days(Days::new(1))?.and_time(chrono::NaiveTime::MIN);
+    let end = quiet.map_or(end, |from| day.and_time(from));
+    zone.stamp(instant(zone, end)?).ok()
 }
 
 /// When a reminder that is put off comes again; `None` if that is not today any more, or is quiet.

@@ -149,10 +149,13 @@ impl JsonSchema for ReminderList {
 }
 
 /// How long a reminder is put off: 5 to 180 minutes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct SnoozeMinutes(u8);
 
 impl SnoozeMinutes {
+    /// Where a reminder is put off without being asked by how much: common practice, no source.
+    pub const USUAL: Self = Self(15);
+
     /// So many minutes.
     ///
     /// # Errors

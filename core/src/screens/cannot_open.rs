@@ -16,6 +16,8 @@ pub struct CannotOpenScreen {
     pub says: String,
     /// That what was written is not lost by it, where that is so.
     pub calm: Option<String>,
+    /// That help does not wait for it: what opens the diary also opens whom to call.
+    pub help: String,
     /// What can be done, the first first.
     pub steps: Vec<Action>,
 }
@@ -32,7 +34,8 @@ impl CannotOpenScreen {
         let fresh = || act(words.text("action-start-new", &[]), Does::StartNew);
         let steps = match trouble {
             Trouble::WrongSecret => vec![again(), phrase(), copy()],
-            Trouble::Restore => vec![restore(), copy()],
+            // What is gone may be the key that a phone kept: then the twelve words open it.
+            Trouble::Restore => vec![restore(), phrase(), copy()],
             Trouble::NotADiary => vec![fresh(), copy()],
             _ => vec![again()],
         };
@@ -42,6 +45,7 @@ impl CannotOpenScreen {
             title: words.text("cannot-open-title", &[]),
             says: trouble.say(words),
             calm: untouched.then(|| words.text("cannot-open-untouched", &[])),
+            help: words.text("cannot-open-help", &[]),
             steps,
         }
     }

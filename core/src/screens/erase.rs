@@ -43,8 +43,8 @@ impl EraseScreen {
         says.push(words.text("erase-for-good", &[]));
         let confirm = words.text("action-erase", &[]);
         let does = match what {
-            Erase::Entry(of) => Does::EraseEntry { of },
-            Erase::Days { from, to } => Does::EraseDays { from, to },
+            Erase::Entry(of) => Does::EraseEntryNow { of },
+            Erase::Days { from, to } => Does::EraseDaysNow { from, to },
         };
         let plan = words.text("erase-reach-plan", &[]);
         Self::with(scene, says, Some(plan), Action::new(confirm, does))
@@ -56,7 +56,7 @@ impl EraseScreen {
         if !scene.assessment.open_signs.is_empty() || scene.assessment.pause.is_some() {
             says.push(words.text("erase-all-open", &[]));
         }
-        let confirm = Action::new(words.text("action-erase-all", &[]), Does::EraseAll);
+        let confirm = Action::new(words.text("action-erase-all", &[]), Does::EraseAllNow);
         Self::with(scene, says, None, confirm)
     }
 

@@ -4,9 +4,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::section::{breathe, not_right};
+use super::section::{another_lock, breathe, not_right};
 use super::settings::{LanguageForm, language_form};
-use super::{Action, Does, Scene};
+use super::{Action, Does, Lock, Scene};
 use crate::diary::entry::EntryId;
 
 /// A page of the first run.
@@ -88,7 +88,7 @@ impl FirstRunScreen {
             _ => onward,
         };
         if page == FirstRunPage::Lock {
-            actions.push(Action::new(words.text("action-new-passphrase", &[]), Does::NewKeys));
+            actions.push(another_lock(scene));
         }
         if page != FirstRunPage::Breathe {
             actions.push(breathe(scene));
@@ -126,12 +126,21 @@ fn about(scene: &Scene<'_>) -> Vec<String> {
 
 fn lock(scene: &Scene<'_>) -> Vec<String> {
     let words = scene.words;
-    vec![
-        words.text("first-lock-opens", &[]),
-        words.text("first-lock-beside", &[]),
-        words.text("first-lock-forgotten", &[]),
-        words.text("first-lock-watched", &[]),
-    ]
+    let own = || words.text("phone-code-own", &[]);
+    let mut says = match scene.store.lock {
+        Lock::Passphrase => {
+            vec![words.text("first-lock-opens", &[]), words.text("first-lock-beside", &[])]
+        }
+        Lock::Phone => {
+            vec![words.text("phone-lock-key", &[]), words.text("phone-lock-no-code", &[]), own()]
+        }
+        Lock::Code => {
+            vec![words.text("phone-lock-key", &[]), words.text("phone-lock-code", &[]), own()]
+        }
+    };
+    says.push(words.text("first-lock-forgotten", &[]));
+    says.push(words.text("first-lock-watched", &[]));
+    says
 }
 
 fn copy(scene: &Scene<'_>, phrase: bool) -> Vec<String> {

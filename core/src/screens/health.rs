@@ -46,6 +46,8 @@ pub struct QuestionGroup {
     pub ask: String,
     /// What was answered to the group so far.
     pub answered: Option<Answer>,
+    /// Heading of its questions one by one.
+    pub each: String,
     /// Whether its questions are open: the group was not answered with no.
     pub open: bool,
     /// Its questions, gravest first.
@@ -72,6 +74,11 @@ pub struct AnswerChoice {
     pub label: String,
 }
 
+fn each(words: &Words, group: SignGroup) -> String {
+    let name = words.text(group.name_id(), &[]);
+    words.text("page-questions-of", &[("group", name.into())])
+}
+
 impl ScreeningScreen {
     /// `so_far` is what was answered already; `sent` tells that it was sent as if it were complete.
     pub(crate) fn new(scene: &Scene<'_>, id: EntryId, so_far: &FullList, sent: bool) -> Self {
@@ -84,6 +91,7 @@ impl ScreeningScreen {
             name: words.text(group.name_id(), &[]),
             ask: words.text(ask, &[]),
             answered: so_far.group(group),
+            each: each(words, group),
             open: open.contains(&group),
             questions: group
                 .signs()

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::{Action, Does, Scene, plain};
+use super::{Action, Does, Lock, Scene, plain};
 use crate::diary::store::{Findings, Rollback};
 use crate::moment::Stamp;
 use crate::words::Words;
@@ -54,30 +54,73 @@ impl KeepingScreen {
     pub(crate) fn new(scene: &Scene<'_>, keeping: &Keeping<'_>) -> Self {
         let words = scene.words;
         let say = |id: &str| words.text(id, &[]);
+        let lock = scene.store.lock;
+        let mut parts: Vec<KeepingPart> = code(words, lock).into_iter().collect();
+        parts.push(phrase(words, lock, keeping.phrase));
+        parts.push(copy(scene, keeping.phrase));
+        parts.push(backups(scene, keeping.backups));
         Self {
-            title: words.text("keeping-title", &[]),
+            title: say(crate::message_id!("keeping-title")),
             trouble: trouble(scene, keeping),
-            parts: vec![phrase(words, keeping.phrase), copy(scene, keeping.phrase), {
-                backups(scene, keeping.backups)
-            }],
-            limits: vec![
-                say(crate::message_id!("keeping-limit-forgotten")),
-                say(crate::message_id!("keeping-limit-device")),
-            ],
-            actions: vec![
-                Action::new(words.text("action-new-passphrase", &[]), Does::NewKeys),
-                Action::new(words.text("action-erase-all", &[]), Does::EraseAll),
-                Action::new(words.text("action-today", &[]), Does::Today),
-            ],
+            parts,
+            limits: limits(words, lock),
+            actions: actions(words, lock),
         }
     }
 }
 
-fn phrase(words: &Words, there: bool) -> KeepingPart {
+/// What opens it on a phone; a passphrase needs no part of its own.
+fn code(words: &Words, lock: Lock) -> Option<KeepingPart> {
+    let (line, label) = match lock {
+        Lock::Passphrase => return None,
+        Lock::Phone => {
+            (words.text("phone-lock-no-code", &[]), words.text("action-code-choose", &[]))
+        }
+        Lock::Code => (words.text("phone-lock-code", &[]), words.text("action-code-change", &[])),
+    };
+    Some(KeepingPart {
+        title: words.text("phone-lock-code-title", &[]),
+        says: vec![words.text("phone-lock-key", &[]), line],
+        action: Some(Action::new(label, Does::CodeForm)),
+    })
+}
+
+fn limits(words: &Words, lock: Lock) -> Vec<String> {
+    let device = words.text("keeping-limit-device", &[]);
+    let forgotten = match lock {
+        Lock::Passphrase => return vec![words.text("keeping-limit-forgotten", &[]), device],
+        Lock::Phone => None,
+        Lock::Code => Some(words.text("phone-lock-limit-forgotten", &[])),
+    };
+    let keys = words.text("phone-lock-limit-keys", &[]);
+    forgotten.into_iter().chain([keys, device]).collect()
+}
+
+fn actions(words: &Words, lock: Lock) -> Vec<Action> {
+    let mut actions = Vec::new();
+    match lock {
+        Lock::Passphrase => {
+            let label = words.text("action-new-passphrase", &[]);
+            actions.push(Action::new(label, Does::NewKeys));
+        }
+        Lock::Phone => {}
+        Lock::Code => actions.push(Action::new(words.text("action-lock", &[]), Does::Lock)),
+    }
+    actions.push(Action::new(words.text("page-erase-days", &[]), Does::EraseSomeDays));
+    actions.push(Action::new(words.text("action-erase-all", &[]), Does::EraseAll));
+    actions.push(Action::new(words.text("action-today", &[]), Does::Today));
+    actions
+}
+
+fn phrase(words: &Words, lock: Lock, there: bool) -> KeepingPart {
     let (says, label) = if there {
         (words.text("keeping-phrase-there", &[]), words.text("action-new-phrase", &[]))
     } else {
-        (words.text("keeping-phrase-none", &[]), words.text("action-make-phrase", &[]))
+        let none = match lock {
+            Lock::Passphrase => words.text("keeping-phrase-none", &[]),
+            Lock::Phone | Lock::Code => words.text("phone-lock-phrase-none", &[]),
+        };
+        (none, words.text("action-make-phrase", &[]))
     };
     KeepingPart {
         title: words.text("keeping-phrase-title", &[]),

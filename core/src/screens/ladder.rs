@@ -36,6 +36,8 @@ pub struct Rung {
     pub present: bool,
     /// "You are here", spoken too.
     pub note: Option<String>,
+    /// "Use this step", with its name.
+    pub choose: String,
     /// Whether choosing it needs the caution: it lies beyond the present step.
     pub larger: bool,
 }
@@ -62,6 +64,7 @@ impl LadderScreen {
                 } else {
                     None
                 },
+                choose: words.text("page-use-step", &[("step", step.name.as_str().into())]),
                 larger: at.is_some_and(|at| index > at),
             })
             .collect();

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::{Action, Does, Scene, plain};
+use super::{Action, Does, Scene, SignChoice, plain};
 use crate::diary::entry::{Ended, EntryId, Reason, Session};
 use crate::diary::resolve::Counted;
 use crate::message_id;
@@ -44,6 +44,8 @@ pub struct LogSessionScreen {
     pub ratings: Vec<RatingQuestion>,
     /// "Anything new since last time?"
     pub signs_label: String,
+    /// Every caution that can be reported, in groups. None is chosen.
+    pub signs: Vec<SignChoice>,
     /// "A note for yourself".
     pub note_label: String,
     /// Nobody reads this until you share it, and whom to call.
@@ -142,6 +144,7 @@ impl LogSessionScreen {
             ended: endings(scene),
             ratings: ratings(scene),
             signs_label: words.text(AnythingNew::question_id(), &[]),
+            signs: super::signs::choices(scene),
             note_label: words.text("log-note", &[]),
             note_caution: words.text("log-note-caution", &[]),
             cautions: vec![

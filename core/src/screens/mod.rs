@@ -33,6 +33,7 @@ mod practice;
 pub mod preview;
 mod questions;
 mod reading;
+mod ready;
 mod reasons;
 mod reminders;
 mod replay;
@@ -99,6 +100,7 @@ pub use reading::{
     KeyLine, KeyMark, Part as ReadingPartKind, Point, RatedColumn, ReadingPart, ReadingScreen,
     Signal, SignalKind, StepSpan, Timeline, Week, Weeks,
 };
+pub use ready::{ReadyChoice, ReadyScreen};
 pub use reasons::{Reason, ReasonGroup};
 pub use reminders::{
     CalendarOffer, DayChoice, ReminderForm, ReminderLine, ReminderPractice, RemindersScreen,
@@ -121,10 +123,11 @@ pub use time_off::{DaysField, TimeOffScreen};
 pub use today::{Notice, PracticeCard, StepCard, TodayScreen};
 pub use welcome::Welcome;
 pub use whole::{
-    AddPlanScreen, CodeForm, CodeScreen, CopyScreen, DoneScreen, EraseDaysScreen, ErasedScreen,
-    FormField, FormLine, FormWords, NoDiaryScreen, OpenByPhraseScreen, PhraseCheckScreen,
-    PhraseScreen, Problem, RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen,
-    SorryScreen, Wait, WholeScreen,
+    AddPlanScreen, Amiss, CodeForm, CodeScreen, CopyScreen, Done, DoneScreen, EraseDaysScreen,
+    ErasedScreen, FieldWords, FileWords, FormField, FormLine, FormWords, FrameWords, NoDiaryScreen,
+    NoticeWords, OpenByPhraseScreen, OutsideWords, PhraseCheckScreen, PhraseScreen, Problem,
+    RemoveCodeForm, RestoreChoiceScreen, RestoreCopyScreen, SetCodeScreen, SorryScreen,
+    SpokenWords, TellWords, Wait, WholeScreen, WrongWords,
 };
 
 use chrono::NaiveDate;
@@ -242,6 +245,8 @@ pub enum Screen {
     Activities(ActivitiesScreen),
     /// Time off.
     TimeOff(TimeOffScreen),
+    /// "Would you like to try the next step?"
+    Ready(ReadyScreen),
     /// Something to look forward to.
     LookForward(LookForwardScreen),
     /// "Did it settle?"
@@ -354,6 +359,8 @@ pub enum Does {
     MakeCopy,
     /// Look into a backup on this device, and restore it.
     Restore,
+    /// Restore the copy that was looked into.
+    RestoreNow,
     /// Restore a copy from elsewhere.
     RestoreCopy,
     /// Start a new diary.
@@ -370,6 +377,20 @@ pub enum Does {
         /// Last day.
         to: NaiveDate,
     },
+    /// Erase this entry, after it was read what that comes to.
+    EraseEntryNow {
+        /// The entry.
+        of: EntryId,
+    },
+    /// Erase these days, after it was read what that comes to.
+    EraseDaysNow {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        to: NaiveDate,
+    },
+    /// Erase everything, after it was read what that comes to.
+    EraseAllNow,
     /// Ask which days are to be erased.
     EraseSomeDays,
     /// Erase everything for good.

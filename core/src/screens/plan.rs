@@ -31,6 +31,7 @@ impl PlanScreen {
             key: super::handed::pinned(scene),
             actions: vec![
                 Action::new(words.text("action-questions", &[]), Does::Questions),
+                Action::new(words.text("action-accept-programme", &[]), Does::AcceptProgramme),
                 Action::new(words.text("action-ending", &[]), Does::Ending),
                 Action::new(words.text("action-today", &[]), Does::Today),
             ],

@@ -165,7 +165,7 @@ impl RemindersScreen {
             },
             empty: (!any).then(|| words.text("reminders-empty", &[])),
             reminders,
-            coming: coming.at.iter().take(5).map(|at| at_words(words, at)).collect(),
+            coming: coming.reminders.iter().take(5).map(|one| at_words(words, &one.at)).collect(),
             says: settings.words.preview(words),
             unheard: in_quiet_hours(words, settings),
             quiet: settings.quiet,

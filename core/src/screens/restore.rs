@@ -63,7 +63,7 @@ impl RestoreScreen {
             title: words.text("restore-title", &[]),
             says,
             then: vec![words.text("restore-asks-step", &[]), words.text("restore-no-step-up", &[])],
-            next: Action::new(words.text("action-restore-this", &[]), Does::Restore),
+            next: Action::new(words.text("action-restore-this", &[]), Does::RestoreNow),
             actions: vec![Action::new(words.text("action-leave-as-is", &[]), Does::Today)],
         }
     }

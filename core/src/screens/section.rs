@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::{Action, Does, Scene};
+use super::{Action, Does, Lock, Scene};
 
 /// A part of a screen.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -61,4 +61,15 @@ pub(super) fn whom_to_call(scene: &Scene<'_>) -> Action {
 /// "Back to today".
 pub(super) fn today(scene: &Scene<'_>) -> Action {
     Action::new(scene.words.text("action-today", &[]), Does::Today)
+}
+
+/// Another passphrase, or a code.
+pub(super) fn another_lock(scene: &Scene<'_>) -> Action {
+    let words = scene.words;
+    let (label, does) = match scene.store.lock {
+        Lock::Passphrase => (words.text("action-new-passphrase", &[]), Does::NewKeys),
+        Lock::Phone => (words.text("action-code-choose", &[]), Does::CodeForm),
+        Lock::Code => (words.text("action-code-change", &[]), Does::CodeForm),
+    };
+    Action::new(label, does)
 }

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::section::{Section, today};
+use super::section::{Section, another_lock, today};
 use super::{Action, Does, Scene};
 use crate::diary::entry::{EntryId, Settings};
 use crate::programme::values::Line;
@@ -95,7 +95,7 @@ impl SettingsScreen {
                 part(
                     words.text("settings-lock", &[]),
                     words.text("settings-lock-says", &[]),
-                    act(words.text("action-new-passphrase", &[]), Does::NewKeys),
+                    another_lock(scene),
                 ),
                 part(
                     words.text("settings-reminders", &[]),

@@ -28,6 +28,10 @@ pub struct Covered {
     pub keyboard: bool,
     /// It keeps the diary out of the device's own backups.
     pub backups: bool,
+    /// It asks for reminders to be kept off a locked screen and off watches.
+    pub reminders: bool,
+    /// It has a button that leaves at once, and the list of open apps with it.
+    pub leaves: bool,
 }
 
 /// One thing that can be seen.
@@ -53,8 +57,16 @@ impl ShowsScreen {
             ),
             shown(
                 words.text("shows-reminders", &[]),
-                words.text("shows-reminders-frond", &[]),
-                words.text("shows-reminders-you", &[]),
+                if covered.reminders {
+                    words.text("shows-reminders-hidden", &[])
+                } else {
+                    words.text("shows-reminders-frond", &[])
+                },
+                if covered.reminders {
+                    words.text("shows-reminders-hidden-you", &[])
+                } else {
+                    words.text("shows-reminders-you", &[])
+                },
             ),
             shown(
                 words.text("shows-calendar", &[]),
@@ -73,7 +85,11 @@ impl ShowsScreen {
                 } else {
                     words.text("shows-screen-not", &[])
                 },
-                words.text("shows-screen-you", &[]),
+                if covered.leaves {
+                    words.text("shows-screen-leave", &[])
+                } else {
+                    words.text("shows-screen-you", &[])
+                },
             ),
             shown(
                 words.text("shows-keyboard", &[]),

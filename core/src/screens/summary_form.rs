@@ -134,16 +134,8 @@ impl SummaryFormScreen {
             narrow: words.text("page-summary-days", &[]),
             who: words.text("page-summary-who", &[]),
             ways,
-            new: FormLine {
-                field: FormField::New,
-                label: words.text("page-summary-secret", &[]),
-                hint: None,
-            },
-            again: FormLine {
-                field: FormField::Again,
-                label: words.text("page-new-passphrase-again", &[]),
-                hint: None,
-            },
+            new: FormLine::new(FormField::New, words.text("page-summary-secret", &[])),
+            again: FormLine::new(FormField::Again, words.text("page-new-passphrase-again", &[])),
             time_alone: words.text("summary-ask-time-alone", &[]),
             time_alone_hint: words.text("page-summary-alone-hint", &[]),
             files: vec![

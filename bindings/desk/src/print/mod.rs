@@ -75,6 +75,7 @@ pub(crate) fn screen(json: bool, record: &Screen) -> Result<(), Failure> {
         Screen::Activities(screen) => more::activities(page, screen),
         Screen::TimeOff(screen) => more::time_off(page, screen),
         Screen::LookForward(screen) => more::look_forward(page, screen),
+        Screen::Ready(screen) => more::ready(page, screen),
         Screen::Settled(screen) => more::settled(page, screen),
         Screen::Ending(screen) => more::ending(page, screen),
         Screen::Shows(screen) => more::shows(page, screen),

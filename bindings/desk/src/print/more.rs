@@ -2,7 +2,7 @@
 
 use frond_core::screens::{
     ActivitiesScreen, CalendarScreen, CorrectForm, CorrectScreen, EndingScreen, EntryScreen,
-    FirstRunScreen, LanguageForm, LookForwardScreen, MoreScreen, QuestionsScreen, Section,
+    FirstRunScreen, LanguageForm, LookForwardScreen, MoreScreen, QuestionsScreen, ReadyScreen, Section,
     SettingsScreen, SettledScreen, ShowsScreen, SummaryFormScreen, TimeOffScreen,
 };
 
@@ -161,6 +161,15 @@ pub(super) fn settled(page: &mut Page, screen: &SettledScreen) {
     }
     page.inside(2, &format!("frond tell settled --of {} ANSWER", super::press::short(screen.of)));
     page.paragraph(&screen.nobody_told);
+    actions(page, None, &screen.actions);
+}
+
+pub(super) fn ready(page: &mut Page, screen: &ReadyScreen) {
+    opening(page, &screen.title, &screen.says, None);
+    for choice in &screen.answers {
+        page.point(&choice.label);
+    }
+    page.inside(2, "frond suggest --ready yes|not-yet");
     actions(page, None, &screen.actions);
 }
 

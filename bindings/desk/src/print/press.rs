@@ -52,12 +52,14 @@ pub(super) fn command(does: &Does) -> String {
         Does::MakePhrase => "frond phrase".to_owned(),
         Does::OpenByPhrase => "frond passphrase --phrase".to_owned(),
         Does::MakeCopy => "frond copy FILE".to_owned(),
-        Does::Restore => "frond restore".to_owned(),
+        Does::Restore | Does::RestoreNow => "frond restore".to_owned(),
         Does::RestoreCopy => "frond restore FILE --phrase".to_owned(),
         Does::StartNew => "frond start".to_owned(),
-        Does::EraseEntry { of } => format!("frond erase --entry {}", short(*of)),
-        Does::EraseDays { from, to } => format!("frond erase --from {from} --to {to}"),
-        Does::EraseAll => "frond erase --everything".to_owned(),
+        Does::EraseEntry { of } | Does::EraseEntryNow { of } => format!("frond erase --entry {}", short(*of)),
+        Does::EraseDays { from, to } | Does::EraseDaysNow { from, to } => {
+            format!("frond erase --from {from} --to {to}")
+        }
+        Does::EraseAll | Does::EraseAllNow => "frond erase --everything".to_owned(),
         Does::FirstRun { page } => {
             let page = match page {
                 FirstRunPage::Breathe => "breathe",

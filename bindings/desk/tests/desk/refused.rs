@@ -134,7 +134,7 @@ fn the_passphrase_has_to_be_right_and_its_file_private() {
     };
     assert!(
         refused(&open(&["--passphrase-stdin"], "other words\n"), 2)
-            .contains("Check the passphrase")
+            .contains("Check what you typed")
     );
     assert!(refused(&open(&["--passphrase-stdin"], "\n"), 2).contains("empty"));
     assert!(refused(&open(&[], ""), 2).contains("no terminal"));

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::programme::values::Token;
+use crate::screens::{Amiss, CodeScreen, FormField, FormWords, NoDiaryScreen, Problem};
 
 /// Beginnings of words that would give the person away, language by language. A language that is
 /// offered without a list here fails the test.
@@ -264,6 +265,38 @@ fn n10_the_scan_finds_what_it_should() {
         assert!(!found_in(text, list).is_empty(), "{text}");
     }
     assert!(found_in("Un momento para ti", list).is_empty());
+}
+
+/// What stands around a notification, a shared file and the screen after leaving at once; and the two screens before
+/// the lock, which anyone may read.
+#[test]
+fn no_health_word_stands_where_others_may_look() {
+    for language in Words::offered(false) {
+        let words = Words::for_language(language.tag);
+        let list = health_words(language);
+        let form = FormWords::new(&words);
+        // How a record names its own parts is no one's word; what it says is.
+        let outside = serde_json::to_value(&form.outside).unwrap();
+        let empty = NoDiaryScreen::new(&words);
+        let wrong = [Amiss::CodeWrong, Amiss::CodeMissing]
+            .map(|amiss| Problem::new(&words, FormField::Code, amiss));
+        let code = CodeScreen::new(&words, 300_000, wrong.to_vec());
+        let mut texts: Vec<String> =
+            outside.as_object().unwrap().values().map(|one| one.as_str().unwrap().into()).collect();
+        texts.extend([form.frame.leave, form.frame.loading, form.frame.loading_long]);
+        texts.extend([form.fields.show_secret, form.fields.hide_secret, form.spoken.to_put_right]);
+        texts.extend([form.fields.secret_shown, form.fields.secret_hidden, form.frame.problems]);
+        texts.push(empty.title);
+        texts.extend(empty.says);
+        texts.extend([empty.next.label, code.title, code.code.label, code.submit]);
+        texts.extend(empty.actions.into_iter().chain(code.actions).map(|one| one.label));
+        texts.extend(code.says.into_iter().chain(code.wait.unwrap().says));
+        texts.extend(code.problems.into_iter().map(|one| one.says));
+        assert!(texts.len() > 25);
+        for text in texts {
+            assert_eq!(found_in(&text, list), [""; 0], "{}: {text:?}", language.tag);
+        }
+    }
 }
 
 /// Reminders full of words that must stay inside, next to the same without them.

@@ -52,7 +52,7 @@ fn next_at(
     now: &Moment,
     count: usize,
 ) -> Vec<String> {
-    plan(settings, facts, now, count, &words()).at.iter().map(Stamp::to_string).collect()
+    plan(settings, facts, now, count, &words()).at().iter().map(Stamp::to_string).collect()
 }
 
 /// All instants up to `until`, asked for in portions, each from the last of the one before.
@@ -64,7 +64,7 @@ fn all_until(
 ) -> Vec<Stamp> {
     let mut all: Vec<Stamp> = Vec::new();
     loop {
-        let portion = plan(settings, facts, &now, MOST, &words()).at;
+        let portion = plan(settings, facts, &now, MOST, &words()).at();
         assert!(portion.len() <= MOST);
         let Some(last) = portion.last().copied() else { return all };
         all.extend(portion.into_iter().filter(|at| at.millis() < until));

@@ -23,7 +23,7 @@ fn graded() -> Programme {
 
 /// Day of the month and time of each.
 fn short(settings: &ReminderSettings, facts: &Facts<'_>, count: usize) -> Vec<String> {
-    let at = plan(settings, facts, &moment(NOW), count, &words()).at;
+    let at = plan(settings, facts, &moment(NOW), count, &words()).at();
     at.iter().map(|one| one.local().format("%d %H:%M").to_string()).collect()
 }
 
@@ -65,10 +65,10 @@ fn n3_at_most_fifty_and_each_instant_once() {
         daily(Practice::Meditation, &["08:30"]),
     ]);
     let found = plan(&all, &Facts::default(), &moment(NOW), 1000, &words());
-    assert_eq!(found.at.len(), MOST);
-    assert!(found.at.windows(2).all(|two| two[0].millis() < two[1].millis()));
+    assert_eq!(found.at().len(), MOST);
+    assert!(found.at().windows(2).all(|two| two[0].millis() < two[1].millis()));
     assert_eq!(found.words, "A moment for you");
-    assert!(plan(&all, &Facts::default(), &moment(NOW), 0, &words()).at.is_empty());
+    assert!(plan(&all, &Facts::default(), &moment(NOW), 0, &words()).at().is_empty());
     // Strictly after the moment.
     let at = moment("2026-03-02T08:30:00+01:00[Europe/Madrid]");
     assert!(next_at(&all, &Facts::default(), &at, 1)[0].starts_with("2026-03-02T21:00"));
@@ -212,6 +212,31 @@ fn n13_putting_off_stays_within_today_and_out_of_quiet_hours() {
     assert!(SnoozeMinutes::new(4).is_err() && SnoozeMinutes::new(181).is_err());
 }
 
+#[test]
+fn n14_each_says_until_when_it_may_be_shown() {
+    let until = |set: &ReminderSettings, now: &str| {
+        let found = plan(set, &Facts::default(), &moment(now), 2, &words());
+        assert_eq!(found.put_off.get(), 15);
+        found.reminders.iter().map(|one| one.until.to_string()).collect::<Vec<_>>()
+    };
+    let mut set = settings(vec![daily(Practice::Breathing, &["08:30", "21:00"])]);
+    let midnight = "2026-03-03T00:00:00.000+01:00[Europe/Madrid]";
+    assert_eq!(until(&set, NOW), [midnight, midnight]);
+    set.quiet = Some(QuietHours::new(time("22:00"), time("07:00")).unwrap());
+    let ten = "2026-03-02T22:00:00.000+01:00[Europe/Madrid]";
+    assert_eq!(until(&set, NOW), [ten, ten]);
+    // Quiet hours in the middle of the day end the one before them; those of the morning end nothing.
+    set.quiet = Some(QuietHours::new(time("13:00"), time("15:00")).unwrap());
+    assert_eq!(until(&set, NOW), ["2026-03-02T13:00:00.000+01:00[Europe/Madrid]", midnight]);
+    set.quiet = Some(QuietHours::new(time("00:00"), time("06:00")).unwrap());
+    assert_eq!(until(&set, NOW), [midnight, midnight]);
+    // The night of a change of the clocks is an hour shorter.
+    let before = "2026-03-28T20:00:00+01:00[Europe/Madrid]";
+    set.quiet = Some(QuietHours::new(time("02:30"), time("06:00")).unwrap());
+    set.reminders = vec![daily(Practice::Breathing, &["00:30"])].try_into().unwrap();
+    assert_eq!(until(&set, before)[0], "2026-03-29T03:30:00.000+02:00[Europe/Madrid]");
+}
+
 fn clock_time() -> impl Strategy<Value = ClockTime> {
     (0u32..24, prop_oneof![Just(0u32), Just(30), 0u32..60])
         .prop_map(|(h, m)| ClockTime::new(h, m).unwrap())
@@ -255,7 +280,7 @@ proptest! {
             (from, from + chrono::Days::new(length as u64))
         }).collect();
         let facts = Facts { time_off: &off, ..Facts::default() };
-        let found = plan(&set, &facts, &now, count, &words()).at;
+        let found = plan(&set, &facts, &now, count, &words()).at();
         prop_assert!(found.len() <= count.min(MOST));
         prop_assert!(found.windows(2).all(|two| two[0].millis() < two[1].millis()));
         for at in &found {
@@ -271,7 +296,7 @@ proptest! {
         }
         // Planned from the first on, the rest is the same.
         if let Some((first, rest)) = found.split_first() {
-            let later = plan(&set, &facts, &Moment::at(*first), rest.len(), &words()).at;
+            let later = plan(&set, &facts, &Moment::at(*first), rest.len(), &words()).at();
             prop_assert_eq!(later, rest.to_vec());
         }
         // If something can come, something does.

@@ -172,7 +172,7 @@ fn n6_local_times_follow_the_person_and_an_unknown_zone_keeps_its_offset() {
 fn n2_february_29_is_a_day_like_any_other() {
     let settings = settings(vec![daily(Practice::Breathing, &["08:30"])]);
     let days = |now: &str| -> Vec<String> {
-        let at = plan(&settings, &Facts::default(), &moment(now), 2, &words()).at;
+        let at = plan(&settings, &Facts::default(), &moment(now), 2, &words()).at();
         at.iter().map(|one| one.day().to_string()).collect()
     };
     assert_eq!(days("2028-02-28T09:00:00+01:00[Europe/Madrid]"), ["2028-02-29", "2028-03-01"]);

@@ -3,8 +3,9 @@
 
 use serde::Serialize;
 
-use super::{FormLine, Problem};
-use crate::screens::Action;
+use super::{FormField, FormLine, Problem, keeping};
+use crate::screens::{Action, Does};
+use crate::words::Words;
 
 /// The code is asked for.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -73,4 +74,101 @@ pub struct RemoveCodeForm {
     pub code: FormLine,
     /// Takes it away.
     pub submit: String,
+    /// After several wrong codes: how long to wait.
+    pub wait: Option<Wait>,
+}
+
+impl CodeScreen {
+    /// `wait_millis`: what is left of a wait; 0: none.
+    #[must_use]
+    pub fn new(words: &Words, wait_millis: u64, problems: Vec<Problem>) -> Self {
+        let forgotten = Action::new(words.text("phone-code-forgotten", &[]), Does::OpenByPhrase);
+        Self {
+            title: words.text("phone-code-title", &[]),
+            says: vec![words.text("phone-code-asks", &[])],
+            code: FormLine::new(FormField::Code, words.text("phone-code", &[])),
+            problems,
+            wait: Wait::of(words, wait_millis),
+            submit: words.text("phone-code-open", &[]),
+            actions: vec![forgotten],
+        }
+    }
+}
+
+impl Wait {
+    /// What is left of a wait; nothing where it is over.
+    #[must_use]
+    pub fn of(words: &Words, millis: u64) -> Option<Self> {
+        if millis == 0 {
+            return None;
+        }
+        // Rounded up: whoever comes back after what was said does not come too early.
+        let seconds = millis.div_ceil(1000);
+        let how_long = if seconds < 100 {
+            words.text("phone-code-wait-seconds", &[("count", whole(seconds).into())])
+        } else {
+            let minutes = whole(seconds.div_ceil(60));
+            words.text("phone-code-wait-minutes", &[("count", minutes.into())])
+        };
+        let says = vec![
+            how_long,
+            words.text("phone-code-wait-nothing-lost", &[]),
+            words.text("phone-code-wait-emergency", &[]),
+        ];
+        Some(Self { millis, says })
+    }
+}
+
+fn whole(number: u64) -> i64 {
+    i64::try_from(number).unwrap_or(i64::MAX)
+}
+
+impl SetCodeScreen {
+    /// `coded`: there is a code. `phrase`: there are twelve words, the only way in when it is forgotten.
+    /// `wait_millis`: what is left of a wait after wrong codes; 0: none.
+    #[must_use]
+    pub fn new(
+        words: &Words,
+        coded: bool,
+        phrase: bool,
+        wait_millis: u64,
+        problems: Vec<Problem>,
+    ) -> Self {
+        let title = if coded {
+            words.text("action-code-change", &[])
+        } else {
+            words.text("action-code-choose", &[])
+        };
+        let mut says = vec![
+            words.text("phone-code-what", &[]),
+            words.text("phone-code-own", &[]),
+            words.text("first-lock-forgotten", &[]),
+        ];
+        let mut actions = vec![keeping(words)];
+        if !phrase {
+            says.push(words.text("phone-code-phrase-first", &[]));
+            let make = Action::new(words.text("action-make-phrase", &[]), Does::MakePhrase);
+            actions.insert(0, make);
+        }
+        says.push(words.text("phone-code-no-wipe", &[]));
+        Self {
+            title,
+            says,
+            set: CodeForm {
+                new: FormLine::new(FormField::New, words.text("phone-code-new", &[]))
+                    .hint(words.text("phone-code-new-hint", &[])),
+                again: FormLine::new(FormField::Again, words.text("phone-code-again", &[])),
+                submit: words.text("phone-code-keep", &[]),
+            },
+            remove: coded.then(|| RemoveCodeForm {
+                title: words.text("phone-code-remove-title", &[]),
+                says: vec![words.text("phone-code-remove-says", &[])],
+                code: FormLine::new(FormField::Code, words.text("phone-code-now", &[])),
+                submit: words.text("phone-code-remove", &[]),
+                wait: Wait::of(words, wait_millis),
+            }),
+            problems,
+            actions,
+        }
+    }
 }

@@ -5,6 +5,7 @@
 //! what was wrong in a form. What stands before the lock ([`NoDiaryScreen`], [`CodeScreen`]) says nothing of
 //! what the program is for: anyone may read it.
 
+mod amiss;
 mod code;
 mod copy;
 mod done;
@@ -14,12 +15,18 @@ mod no_diary;
 mod phrase;
 mod plan;
 mod restore;
+#[cfg(test)]
+mod tests;
 
+pub use amiss::Amiss;
 pub use code::{CodeForm, CodeScreen, RemoveCodeForm, SetCodeScreen, Wait};
 pub use copy::CopyScreen;
-pub use done::{DoneScreen, ErasedScreen, SorryScreen};
+pub use done::{Done, DoneScreen, ErasedScreen, SorryScreen};
 pub use erase_days::EraseDaysScreen;
-pub use form_words::FormWords;
+pub use form_words::{
+    FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords,
+    TellWords, WrongWords,
+};
 pub use no_diary::NoDiaryScreen;
 pub use phrase::{OpenByPhraseScreen, PhraseCheckScreen, PhraseScreen};
 pub use plan::AddPlanScreen;
@@ -27,7 +34,8 @@ pub use restore::{RestoreChoiceScreen, RestoreCopyScreen};
 
 use serde::Serialize;
 
-use super::{CannotOpenScreen, RestoreScreen};
+use super::{Action, CannotOpenScreen, Does, RestoreScreen};
+use crate::words::Words;
 
 /// A screen of the diary as a whole.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -109,6 +117,22 @@ pub struct FormLine {
     pub label: String,
     /// What helps to fill it in.
     pub hint: Option<String>,
+    /// What stands in it, where a form comes back. Never a secret.
+    pub value: String,
+}
+
+impl FormLine {
+    pub(super) fn new(field: FormField, label: String) -> Self {
+        Self { field, label, hint: None, value: String::new() }
+    }
+
+    pub(super) fn hint(self, hint: String) -> Self {
+        Self { hint: Some(hint), ..self }
+    }
+
+    fn value(self, value: &str) -> Self {
+        Self { value: value.to_owned(), ..self }
+    }
 }
 
 /// What has to be put right in a form, and where.
@@ -118,4 +142,16 @@ pub struct Problem {
     pub field: FormField,
     /// What to do.
     pub says: String,
+}
+
+/// "Back to today", or, where no diary is open, trying to open it again.
+fn back(words: &Words, open: bool) -> Action {
+    let label =
+        if open { words.text("action-today", &[]) } else { words.text("action-try-again", &[]) };
+    Action::new(label, Does::Today)
+}
+
+/// "How the diary is kept".
+fn keeping(words: &Words) -> Action {
+    Action::new(words.text("action-keeping", &[]), Does::Keeping)
 }

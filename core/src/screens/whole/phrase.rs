@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
-use super::{FormLine, Problem};
-use crate::screens::Action;
+use super::{FormField, FormLine, Problem, back, keeping};
+use crate::screens::{Action, Does};
+use crate::sealing::RecoveryPhrase;
+use crate::words::Words;
 
 /// Twelve new words, to be written down. They open nothing before some of them were found on the paper.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -52,4 +54,63 @@ pub struct OpenByPhraseScreen {
     pub submit: String,
     /// What else can be done.
     pub actions: Vec<Action>,
+}
+
+impl PhraseScreen {
+    /// The words of this phrase.
+    #[must_use]
+    pub fn new(words: &Words, phrase: &RecoveryPhrase) -> Self {
+        Self {
+            title: words.text("page-phrase-title", &[]),
+            says: vec![
+                words.text("phone-phrase-alone", &[]),
+                words.text("page-phrase-how", &[]),
+                words.text("phone-phrase-paper", &[]),
+            ],
+            words: phrase.words().map(str::to_owned).collect(),
+            submit: words.text("page-phrase-use", &[]),
+            actions: vec![keeping(words)],
+        }
+    }
+}
+
+impl PhraseCheckScreen {
+    /// `places`: which words are asked, counted from 1.
+    #[must_use]
+    pub fn new(words: &Words, places: &[u8], problems: Vec<Problem>) -> Self {
+        let asked = places.iter().map(|place| {
+            let label = words.text("page-phrase-word", &[("number", (*place).into())]);
+            FormLine::new(FormField::Word { place: *place }, label)
+        });
+        let other = Action::new(words.text("action-new-phrase", &[]), Does::MakePhrase);
+        Self {
+            title: words.text("page-phrase-title", &[]),
+            says: vec![words.text("phone-phrase-check", &[])],
+            asked: asked.collect(),
+            problems,
+            submit: words.text("page-keep", &[]),
+            actions: vec![other, keeping(words)],
+        }
+    }
+}
+
+impl OpenByPhraseScreen {
+    /// On a phone, whose own key opens the diary afterwards.
+    #[must_use]
+    pub fn new(words: &Words, problems: Vec<Problem>) -> Self {
+        Self {
+            title: words.text("page-open-title", &[]),
+            says: vec![words.text("phone-phrase-opens", &[])],
+            phrase: phrase_line(words),
+            problems,
+            submit: words.text("page-open", &[]),
+            actions: vec![back(words, false)],
+        }
+    }
+}
+
+/// The field for all twelve words.
+pub(super) fn phrase_line(words: &Words) -> FormLine {
+    FormLine::new(FormField::Phrase, words.text("page-restore-phrase", &[]))
+        .hint(words.text("phone-phrase-hint", &[]))
 }

@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
-use super::{FormLine, Problem};
-use crate::screens::Action;
+use super::{FormField, FormLine, Problem, back};
+use crate::screens::{Action, Lock};
+use crate::words::Words;
 
 /// A plan is chosen.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -14,16 +15,39 @@ pub struct AddPlanScreen {
     pub says: Vec<String>,
     /// The file.
     pub file: FormLine,
-    /// Or the link.
+    /// Or the link; where only its words are missing or wrong, as it was given.
     pub link: FormLine,
     /// The words that open a sealed link.
     pub words: FormLine,
-    /// The link as it was given, where only its words are missing or wrong.
-    pub given: Option<String>,
     /// What was wrong.
     pub problems: Vec<Problem>,
     /// Reads it.
     pub submit: String,
     /// What else can be done.
     pub actions: Vec<Action>,
+}
+
+impl AddPlanScreen {
+    /// `link`: the link as it was given, where only its words are missing or wrong. A phone (by its lock)
+    /// has a camera.
+    #[must_use]
+    pub fn new(words: &Words, lock: Lock, link: &str, problems: Vec<Problem>) -> Self {
+        let mut says = vec![words.text("page-plan-how", &[])];
+        if lock != Lock::Passphrase {
+            says.push(words.text("phone-plan-scan", &[]));
+        }
+        Self {
+            title: words.text("action-accept-programme", &[]),
+            says,
+            file: FormLine::new(FormField::File, words.text("page-plan-file", &[])),
+            link: FormLine::new(FormField::Link, words.text("handover-link", &[]))
+                .hint(words.text("handover-link-hint", &[]))
+                .value(link),
+            words: FormLine::new(FormField::SpokenWords, words.text("handover-words", &[]))
+                .hint(words.text("handover-words-hint", &[])),
+            problems,
+            submit: words.text("page-plan-read", &[]),
+            actions: vec![back(words, true)],
+        }
+    }
 }

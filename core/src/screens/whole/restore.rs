@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
-use super::{FormLine, Problem};
-use crate::screens::Action;
+use super::phrase::phrase_line;
+use super::{FormField, FormLine, Problem, back};
+use crate::screens::{Action, Does};
+use crate::words::Words;
 
 /// Which copy is to be looked into.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -35,4 +37,39 @@ pub struct RestoreCopyScreen {
     pub submit: String,
     /// What else can be done.
     pub actions: Vec<Action>,
+}
+
+impl RestoreChoiceScreen {
+    /// `there`: there is a copy on this device. `open`: a diary is open.
+    #[must_use]
+    pub fn new(words: &Words, there: bool, open: bool) -> Self {
+        let says = if there {
+            words.text("phone-look-first", &[])
+        } else {
+            words.text("page-backup-none", &[])
+        };
+        let elsewhere = Action::new(words.text("action-restore-copy", &[]), Does::RestoreCopy);
+        Self {
+            title: words.text("action-restore", &[]),
+            says: vec![says],
+            newest: there.then(|| words.text("page-backup-newest", &[])),
+            actions: vec![elsewhere, back(words, open)],
+        }
+    }
+}
+
+impl RestoreCopyScreen {
+    /// `open`: a diary is open.
+    #[must_use]
+    pub fn new(words: &Words, open: bool, problems: Vec<Problem>) -> Self {
+        Self {
+            title: words.text("action-restore-copy", &[]),
+            says: vec![words.text("phone-look-first", &[])],
+            file: FormLine::new(FormField::File, words.text("page-restore-file", &[])),
+            phrase: phrase_line(words),
+            problems,
+            submit: words.text("phone-look-into", &[]),
+            actions: vec![back(words, open)],
+        }
+    }
 }

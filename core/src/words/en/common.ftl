@@ -93,15 +93,16 @@ action-stay-here = Stay here for now
 action-stay-here-end = I no longer want to stay here
 action-take-back = Take this back
 
-trouble-free-space = There is no room left on the disk, so this was not kept. What you wrote before is safe. Free some space and try again.
-trouble-open-again = Something went wrong while writing. Close the diary, open it again and look whether your last entry is there.
-trouble-read-only = The diary can only be read just now. Free some space on the disk, then open it again.
+trouble-free-space = There is no room left on this device, so this was not kept. What you wrote before is safe. Free some space and try again.
+trouble-open-again = Something went wrong while writing. Open the diary again and look whether your last entry is there.
+trouble-read-only = The diary can only be read just now. Free some space on the device, then open it again.
 trouble-close-elsewhere = This diary is open somewhere else. Close it there and try again.
 trouble-update = This diary was written by a newer Frond. Update Frond to open it. Nothing was changed.
-trouble-wrong-secret = This does not open the diary. Check the passphrase and try again.
-trouble-restore = Something needed to open this diary is damaged or missing. Nothing was changed. If you have a copy of the whole folder, put it back.
+trouble-wrong-secret = This does not open the diary. Check what you typed and try again.
+trouble-code-asked = This diary opens with a code. Type your code.
+trouble-restore = Something needed to open this diary is damaged or missing. Nothing was changed. Your twelve words, or a copy, may bring it back.
 trouble-not-a-diary = There is no diary in this folder. Check the folder, or start a new diary there.
-trouble-already-there = There is a diary in this folder already. Open it, or choose another folder.
+trouble-already-there = There is a diary here already. Open it, or choose another place.
 trouble-try-again = That did not work just now, and nothing was written. Try again.
 
 refusal-future = The time lies in the future. Check the date and the time.

@@ -20,10 +20,10 @@ keeping-limit-forgotten = A forgotten passphrase cannot be found out by anyone, 
 keeping-limit-device = Whoever can watch you type, or controls this device, can read what you read.
 
 keeping-set-back-title = This diary is an older copy
-keeping-set-back = It once had entries that are not in it any more. Somebody or something put an older copy of the whole folder here, for instance a backup program.
-keeping-set-back-go-on = If you have the newer folder, put it back. Otherwise you can go on from here: it is written down that entries are missing.
-keeping-set-back-keys = It is a copy from before you erased something or changed the passphrase. What you erased may be readable in it again.
-keeping-erase-again = If you have the newer folder, put it back. Otherwise look at your entries and erase again what should be gone.
+keeping-set-back = It once had entries that are not in it any more. Somebody or something put an older copy here, for instance a backup program.
+keeping-set-back-go-on = If you have a newer copy, put it back. Otherwise you can go on from here: it is written down that entries are missing.
+keeping-set-back-keys = It is a copy from before you erased something or changed what opens it. What you erased may be readable in it again.
+keeping-erase-again = If you have a newer copy, put it back. Otherwise look at your entries and erase again what should be gone.
 keeping-read-only-title = Nothing can be written just now
 keeping-missing-title = Entries are missing
 keeping-missing = { $count ->
@@ -33,7 +33,7 @@ keeping-missing = { $count ->
 keeping-missing-backup = A copy on this device may still have them. You can look into it before you decide.
 keeping-missing-tell = Until you have spoken with your clinician, nothing above staying is suggested.
 keeping-aside-title = Damaged parts were kept
-keeping-aside = The original bytes of what was damaged were kept in the folder. Nothing of them was thrown away.
+keeping-aside = The original bytes of what was damaged were kept beside the diary. Nothing of them was thrown away.
 
 action-keeping = How the diary is kept
 action-new-passphrase = Change the passphrase
@@ -92,6 +92,7 @@ restore-no-step-up = Until you have answered, nothing above staying is suggested
 
 cannot-open-title = Your diary does not open
 cannot-open-untouched = Nothing was changed.
+cannot-open-help = If you need help now, do not wait for this. Call the person who looks after you, or the emergency number of the country you are in.
 
 today-no-backup = The daily copy could not be made. What you write is kept all the same. Free some space on the device.
 today-set-back = This diary is an older copy: entries you once wrote are not in it.

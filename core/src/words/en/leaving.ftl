@@ -7,3 +7,12 @@ leaving-quiet = A little quiet time
 leaving-reminder = Your reminder
 leaving-own-time = Time of your own
 leaving-calendar-file = calendar.ics
+
+# A phone's own words around a notification, a file that is shared, and the screen after leaving at once.
+
+leaving-channel = Reminders
+leaving-later = Later
+leaving-done = Done
+leaving-open = Open
+leaving-share = Share
+leaving-closed = Closed

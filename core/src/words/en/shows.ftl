@@ -11,6 +11,8 @@ shows-installed-you = It still stands in the list of apps, in the history of the
 shows-reminders = Reminders
 shows-reminders-frond = They are off until you turn them on, and they say only the plain words you chose from a list.
 shows-reminders-you = That there is a reminder can be seen on a locked phone, a watch or in a car. Turn reminders off, or hide them in the settings of the phone.
+shows-reminders-hidden = They are off until you turn them on. They say only the plain words you chose, and Frond asks the phone to keep them off the locked screen and off watches.
+shows-reminders-hidden-you = A buzz or a sound can be noticed all the same, and a phone that has no lock shows them always. Turn reminders off if that is too much.
 
 shows-calendar = A calendar file
 shows-calendar-frond = It holds the times and the same plain words, and nothing else. Frond makes it only when you ask for it.
@@ -24,6 +26,7 @@ shows-screen = Pictures of the screen
 shows-screen-frond = Frond hides its screens in the list of open apps and in pictures of the screen.
 shows-screen-not = On this device Frond cannot hide its screens in the list of open apps or in pictures of the screen.
 shows-screen-you = Close Frond when you are done. Someone beside you, or another camera, can still see it.
+shows-screen-leave = Press “Leave” and Frond closes at once; it is then gone from the list of open apps, too. Someone beside you, or another camera, can still see the screen.
 
 shows-keyboard = The keyboard
 shows-keyboard-frond = Frond asks the keyboard to learn nothing from what you type.

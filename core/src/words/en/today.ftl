@@ -1,7 +1,7 @@
 # What today asks, what was written, and the plan in words.
 
 today-title = Today
-today-read-only = The diary can only be read just now. What you wrote is there. Free some space on the disk, then open it again.
+today-read-only = The diary can only be read just now. What you wrote is there. Free some space on the device, then open it again.
 today-missing = { $count ->
         [one] One earlier entry may be missing. Tell your clinician at the next talk; until then your plan stays on this step.
        *[other] { $count } earlier entries may be missing. Tell your clinician at the next talk; until then your plan stays on this step.

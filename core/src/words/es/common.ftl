@@ -75,15 +75,16 @@ action-stay-here = Quedarme aquí por ahora
 action-stay-here-end = Ya no quiero quedarme aquí
 action-take-back = Retirar esto
 
-trouble-free-space = No queda sitio en el disco y por eso esto no se ha guardado. Lo que escribiste antes está a salvo. Libera algo de espacio e inténtalo de nuevo.
-trouble-open-again = Algo ha fallado al escribir. Cierra el diario, ábrelo de nuevo y mira si está tu última anotación.
-trouble-read-only = Ahora mismo el diario solo se puede leer. Libera algo de espacio en el disco y ábrelo de nuevo.
+trouble-free-space = No queda espacio en este dispositivo, así que esto no se ha guardado. Lo que escribiste antes está a salvo. Libera algo de espacio e inténtalo de nuevo.
+trouble-open-again = Algo ha fallado al escribir. Abre el diario de nuevo y mira si está tu última anotación.
+trouble-read-only = Ahora mismo el diario solo se puede leer. Libera algo de espacio en el dispositivo y ábrelo otra vez.
 trouble-close-elsewhere = Este diario está abierto en otro sitio. Ciérralo allí e inténtalo de nuevo.
 trouble-update = Este diario se escribió con una versión de Frond más nueva. Actualiza Frond para abrirlo. No se ha cambiado nada.
-trouble-wrong-secret = Esto no abre el diario. Revisa la contraseña e inténtalo de nuevo.
-trouble-restore = Falta o está dañado algo que hace falta para abrir este diario. No se ha cambiado nada. Si tienes una copia de la carpeta entera, vuelve a ponerla en su sitio.
+trouble-wrong-secret = Esto no abre el diario. Revisa lo que escribiste e inténtalo de nuevo.
+trouble-code-asked = Este diario se abre con un código. Escribe tu código.
+trouble-restore = Algo que hace falta para abrir este diario está dañado o no está. No se ha cambiado nada. Quizá lo recuperen tus doce palabras, o una copia.
 trouble-not-a-diary = En esta carpeta no hay ningún diario. Revisa la carpeta o empieza en ella un diario nuevo.
-trouble-already-there = En esta carpeta ya hay un diario. Ábrelo o elige otra carpeta.
+trouble-already-there = Aquí ya hay un diario. Ábrelo, o elige otro lugar.
 trouble-try-again = Esto no ha funcionado ahora mismo y no se ha escrito nada. Inténtalo de nuevo.
 
 refusal-future = Esa hora todavía no ha llegado. Revisa la fecha y la hora.

@@ -20,10 +20,10 @@ keeping-limit-forgotten = Nadie puede averiguar una contraseña olvidada, tampoc
 keeping-limit-device = Quien pueda ver cómo escribes, o controle este dispositivo, puede leer lo mismo que tú.
 
 keeping-set-back-title = Este diario es una copia más antigua
-keeping-set-back = Tuvo anotaciones que ya no están en él. Alguien o algo puso aquí una copia más antigua de la carpeta entera, por ejemplo un programa de copias.
-keeping-set-back-go-on = Si tienes la carpeta más nueva, vuelve a ponerla. Si no, puedes continuar desde aquí: queda escrito que faltan anotaciones.
-keeping-set-back-keys = Es una copia de antes de que borraras algo o cambiaras la contraseña. Lo que borraste puede volver a leerse en ella.
-keeping-erase-again = Si tienes la carpeta más nueva, vuelve a ponerla. Si no, mira tus anotaciones y borra otra vez lo que no quieras que esté.
+keeping-set-back = Tuvo anotaciones que ya no están en él. Alguien o algo puso aquí una copia más antigua, por ejemplo un programa de copias.
+keeping-set-back-go-on = Si tienes una copia más nueva, vuelve a ponerla. Si no, puedes continuar desde aquí: queda escrito que faltan anotaciones.
+keeping-set-back-keys = Es una copia de antes de que borraras algo o cambiaras lo que lo abre. Lo que borraste puede volver a leerse en ella.
+keeping-erase-again = Si tienes una copia más nueva, vuelve a ponerla. Si no, mira tus anotaciones y borra otra vez lo que no quieras que esté.
 keeping-read-only-title = Ahora mismo no se puede escribir nada
 keeping-missing-title = Faltan anotaciones
 keeping-missing = { $count ->
@@ -33,7 +33,7 @@ keeping-missing = { $count ->
 keeping-missing-backup = Puede que una copia de este dispositivo aún las tenga. Puedes mirarla antes de decidir.
 keeping-missing-tell = Hasta que hayas hablado con tu especialista, no se sugiere nada más allá de quedarse.
 keeping-aside-title = Se guardaron las partes dañadas
-keeping-aside = Los datos originales de lo que se dañó se guardaron en la carpeta. No se ha tirado nada de ellos.
+keeping-aside = Los datos originales de lo que se dañó se guardaron junto al diario. No se ha tirado nada de ellos.
 
 action-keeping = Cómo se guarda el diario
 action-new-passphrase = Cambiar la contraseña
@@ -92,6 +92,7 @@ restore-no-step-up = Hasta que contestes, no se sugiere nada más allá de queda
 
 cannot-open-title = Tu diario no se abre
 cannot-open-untouched = No se ha cambiado nada.
+cannot-open-help = Si necesitas ayuda ahora, no esperes a esto. Llama a la persona que te atiende, o al número de emergencias del país donde estás.
 
 today-no-backup = No se pudo hacer la copia de hoy. Lo que escribes se guarda de todos modos. Libera algo de espacio en el dispositivo.
 today-set-back = Este diario es una copia más antigua: faltan anotaciones que escribiste.

@@ -7,3 +7,12 @@ leaving-quiet = Un rato tranquilo
 leaving-reminder = Tu recordatorio
 leaving-own-time = Tiempo para lo tuyo
 leaving-calendar-file = calendario.ics
+
+# Palabras propias de un teléfono, junto a un aviso, un archivo que se comparte y la pantalla tras salir deprisa.
+
+leaving-channel = Recordatorios
+leaving-later = Más tarde
+leaving-done = Hecho
+leaving-open = Abrir
+leaving-share = Compartir
+leaving-closed = Cerrado

@@ -42,6 +42,7 @@ const FILES: &[(&str, &str)] = &[
     ("readback.ftl", include_str!("readback.ftl")),
     ("reading.ftl", include_str!("reading.ftl")),
     ("page.ftl", include_str!("page.ftl")),
+    ("phone.ftl", include_str!("phone.ftl")),
     ("handover.ftl", include_str!("handover.ftl")),
     ("compose.ftl", include_str!("compose.ftl")),
     ("desk.ftl", include_str!("desk.ftl")),

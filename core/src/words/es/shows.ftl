@@ -11,6 +11,8 @@ shows-installed-you = Aun así está en la lista de aplicaciones, en el historia
 shows-reminders = Recordatorios
 shows-reminders-frond = Están apagados hasta que los enciendas, y solo dicen las palabras sencillas que elegiste de una lista.
 shows-reminders-you = Que hay un recordatorio se puede ver en un teléfono bloqueado, en un reloj o en un coche. Apaga los recordatorios, u ocúltalos en los ajustes del teléfono.
+shows-reminders-hidden = Están apagados hasta que los enciendas. Solo dicen las palabras sencillas que elegiste, y Frond pide al teléfono que no los muestre en la pantalla bloqueada ni en relojes.
+shows-reminders-hidden-you = Una vibración o un sonido se puede notar de todos modos, y un teléfono sin bloqueo los muestra siempre. Apaga los recordatorios si eso es demasiado.
 
 shows-calendar = Un archivo de calendario
 shows-calendar-frond = Contiene las horas y las mismas palabras sencillas, y nada más. Frond lo hace solo cuando lo pides.
@@ -24,6 +26,7 @@ shows-screen = Imágenes de la pantalla
 shows-screen-frond = Frond oculta sus pantallas en la lista de aplicaciones abiertas y en las capturas de pantalla.
 shows-screen-not = En este dispositivo Frond no puede ocultar sus pantallas en la lista de aplicaciones abiertas ni en las capturas de pantalla.
 shows-screen-you = Cierra Frond cuando acabes. Alguien a tu lado, u otra cámara, aún puede verlo.
+shows-screen-leave = Pulsa «Salir» y Frond se cierra enseguida; desaparece también de la lista de aplicaciones abiertas. Alguien a tu lado, u otra cámara, aún puede ver la pantalla.
 
 shows-keyboard = El teclado
 shows-keyboard-frond = Frond pide al teclado que no aprenda nada de lo que escribes.

@@ -1,7 +1,7 @@
 # What today asks, what was written, and the plan in words.
 
 today-title = Hoy
-today-read-only = Ahora mismo el diario solo se puede leer. Lo que escribiste está ahí. Libera algo de espacio en el disco y ábrelo de nuevo.
+today-read-only = Ahora mismo el diario solo se puede leer. Lo que escribiste está ahí. Libera algo de espacio en el dispositivo y ábrelo otra vez.
 today-missing = { $count ->
         [one] Puede faltar una anotación anterior. Díselo a tu especialista en la próxima conversación; hasta entonces tu plan se queda en este paso.
        *[other] Pueden faltar { $count } anotaciones anteriores. Díselo a tu especialista en la próxima conversación; hasta entonces tu plan se queda en este paso.

@@ -42,8 +42,7 @@ pub(super) fn screening_page(
         let kind = Kind::One(answers(&screen.answers, group.answered));
         form.fields.push(Field::new(&name, &group.name, kind).hint(group.ask.clone()));
         let folded = Kind::Folded { parts: questions, open: group.open };
-        let title = visit.words.text("page-questions-of", &[("group", group.name.as_str().into())]);
-        form.fields.push(Field::new(&format!("in-{name}"), title, folded));
+        form.fields.push(Field::new(&format!("in-{name}"), &group.each, folded));
     }
     let mut problems: Vec<Problem> = screen
         .left

@@ -29,8 +29,7 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &KeepingScreen) -> Shown {
     for part in &screen.parts {
         parts.push(card(visit, part, false)?);
     }
-    let mut presses = visit.presses(&screen.actions)?;
-    presses.insert(0, Press::go(visit.words.text("page-erase-days", &[]), "/erase/days"));
+    let presses = visit.presses(&screen.actions)?;
     let mut page = Page::new(&visit.frame, &screen.title);
     for part in parts {
         page = page.part(part);

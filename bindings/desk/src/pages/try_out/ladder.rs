@@ -66,7 +66,7 @@ fn choose(
     number: usize,
     rung: &Rung,
 ) -> Result<Press, axum::response::Response> {
-    let label = visit.words.text("page-use-step", &[("step", rung.name.as_str().into())]);
+    let label = rung.choose.clone();
     let how = if rung.larger {
         How::Go(format!("/steps/{}", number + 1))
     } else {

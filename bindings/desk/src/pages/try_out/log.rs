@@ -100,7 +100,7 @@ pub(super) fn page(
     // A form that comes back has what was typed; a new one, of a session that is put right, what stands
     // there now.
     let filled = screen.current.as_ref().filter(|_| fields.is_empty()).map(present);
-    let form = form(visit, screen, filled.as_ref().unwrap_or(fields))?;
+    let form = form(visit, screen, filled.as_ref().unwrap_or(fields));
     let presses = visit.presses(&screen.actions)?;
     let current = screen.current.as_ref();
     let says = current.map(|current| {
@@ -118,11 +118,7 @@ pub(super) fn page(
         .answer())
 }
 
-fn form(
-    visit: &mut Visit<'_>,
-    screen: &LogSessionScreen,
-    fields: &Fields,
-) -> Result<Form, axum::response::Response> {
+fn form(visit: &Visit<'_>, screen: &LogSessionScreen, fields: &Fields) -> Form {
     let words = visit.words.clone();
     let one = |name: &str, label: &str, choices: Vec<(String, String)>| {
         Field::new(name, label, Kind::One(choices_of(name, choices, fields)))
@@ -148,8 +144,10 @@ fn form(
     let ended = screen.ended.iter().map(|own| (code(&own.ended), own.label.clone()));
     all.push(one("ended", &screen.ended_label, ended.collect()));
     all.extend(screen.ratings.iter().map(|question| scale(question, fields)));
-    let new =
-        Kind::Folded { parts: signs::fields(visit, fields)?, open: fields.first("sign").is_some() };
+    let new = Kind::Folded {
+        parts: signs::grouped(&screen.signs, fields),
+        open: fields.first("sign").is_some(),
+    };
     all.push(Field::new("signs", &screen.signs_label, new));
     let note = Kind::Passage { value: fields.first("note").unwrap_or_default().to_owned() };
     all.push(Field::new("note", &screen.note_label, note).hint(screen.note_caution.clone()));
@@ -158,7 +156,7 @@ fn form(
         None => when::field(visit, began, fields),
         Some(_) => when::changed(visit, began, fields),
     });
-    Ok(Form {
+    Form {
         to: match &screen.current {
             None => "/log".to_owned(),
             Some(current) => format!("/entry/{}/correct", current.of),
@@ -169,7 +167,7 @@ fn form(
         submit: words.text("page-keep", &[]),
         look: Look::Next,
         also: vec![],
-    })
+    }
 }
 
 /// Choices of a question, the one that was taken chosen.

@@ -32,8 +32,7 @@ pub(super) fn plan(visit: &mut Visit<'_>) -> Shown {
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &PlanScreen) -> Shown {
-    let mut presses = visit.presses(&screen.actions)?;
-    presses.push(Press::go(visit.words.text("action-accept-programme", &[]), "/plan/add"));
+    let presses = visit.presses(&screen.actions)?;
     Ok(Page::new(&visit.frame, &screen.title)
         .text(screen.empty.clone())
         .part(Part::Points { points: screen.sentences.clone() })

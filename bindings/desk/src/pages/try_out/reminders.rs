@@ -219,11 +219,7 @@ pub(super) fn calendar(visit: &mut Visit<'_>, _: &Fields) -> Shown {
     for duty in answer.duties {
         match duty {
             Duty::ShareFile(made) => {
-                return Ok(file(
-                    &made.name,
-                    "text/calendar; charset=utf-8",
-                    made.text.into_bytes(),
-                ));
+                return Ok(file(&made.name, "text/calendar; charset=utf-8", made.bytes));
             }
             // Nobody is rung from here, a page keeps no screen on by itself, and cannot remind.
             Duty::OpenDialler { .. } | Duty::KeepScreenOn | Duty::PlanReminders(_) => {}

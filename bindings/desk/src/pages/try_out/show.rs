@@ -63,6 +63,7 @@ impl Visit<'_> {
             Screen::LookForward(screen) => {
                 own_words::look_forward_page(self, screen, &blank(), vec![])
             }
+            Screen::Ready(screen) => suggestion::ready_page(self, screen),
             Screen::Settled(screen) => own_words::settled_page(self, screen),
             Screen::Ending(screen) => overview::ending_page(self, screen),
             Screen::Shows(screen) => overview::shows_page(self, screen),

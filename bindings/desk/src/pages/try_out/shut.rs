@@ -26,6 +26,7 @@ pub(super) fn cannot_open(words: &Words, frame: &Frame, trouble: &Trouble) -> Re
     Page::new(frame, &screen.title)
         .text([screen.says.clone()])
         .text(screen.calm)
+        .text([screen.help])
         .presses(presses)
         .answer_as(StatusCode::SERVICE_UNAVAILABLE)
 }

@@ -1,6 +1,5 @@
 //! The cautions, to report one. Nothing is chosen beforehand.
 
-use axum::response::Response;
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::EntryId;
 use frond_core::safety::Sign;
@@ -63,14 +62,6 @@ pub(super) fn page(
         .presses(presses)
         .form(form)
         .answer())
-}
-
-/// The cautions as questions of another form.
-pub(super) fn fields(visit: &mut Visit<'_>, fields: &Fields) -> Result<Vec<Field>, Response> {
-    match visit.ask(Request::Signs)? {
-        Screen::Signs(screen) => Ok(grouped(&screen.signs, fields)),
-        _ => Err(visit.nothing_here()),
-    }
 }
 
 /// Those chosen; what is no caution is left out.

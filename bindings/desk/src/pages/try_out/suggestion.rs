@@ -3,12 +3,12 @@
 use axum::response::Response;
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{Chosen, FeelsReady};
-use frond_core::screens::{Does, Reason, SuggestionScreen};
+use frond_core::screens::{Does, ReadyScreen, Reason, SuggestionScreen};
 
 use super::press::Presses;
 use super::visit::{Shown, Visit};
-use crate::pages::form::Fields;
-use crate::pages::parts::{Look, Page, Part, Press};
+use crate::pages::form::{Fields, code};
+use crate::pages::parts::{How, Look, Page, Part, Press};
 
 pub(super) fn suggestion(visit: &mut Visit<'_>) -> Shown {
     visit.see(Request::Suggestion)
@@ -76,21 +76,24 @@ fn reason(reason: &Reason) -> Part {
 
 /// "Would you like to try the next step?"
 pub(super) fn ready(visit: &mut Visit<'_>) -> Shown {
-    let mut presses = Vec::new();
-    for (answer, label) in [
-        ("yes", visit.words.text("page-ready-yes", &[])),
-        ("not_yet", visit.words.text("page-ready-not-yet", &[])),
-        ("rather_not_say", visit.words.text("log-rather-not-say", &[])),
-    ] {
-        let how = visit.send("/ready", vec![("answer", answer.to_owned())])?;
-        presses.push(Press { label, how, look: Look::Equal });
-    }
-    let title = visit.words.text("action-feels-ready", &[]);
-    let back = Press::go(visit.words.text("action-today", &[]), "/today");
-    Ok(Page::new(&visit.frame, title)
-        .quiet([visit.words.text("page-ready-hint", &[])])
-        .presses(presses)
-        .presses(vec![back])
+    visit.see(Request::Ready)
+}
+
+pub(super) fn ready_page(visit: &mut Visit<'_>, screen: &ReadyScreen) -> Shown {
+    let answers = screen.answers.iter().map(|own| Press {
+        label: own.label.clone(),
+        how: How::Send {
+            to: "/ready".to_owned(),
+            fields: vec![("answer", code(&own.answer)), ("id", screen.id.to_string())],
+        },
+        look: Look::Equal,
+    });
+    let answers = answers.collect();
+    let others = visit.presses(&screen.actions)?;
+    Ok(Page::new(&visit.frame, &screen.title)
+        .quiet(screen.says.clone())
+        .presses(answers)
+        .presses(others)
         .answer())
 }
 

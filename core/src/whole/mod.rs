@@ -1,0 +1,215 @@
+//! The diary as a whole: how it stands, and how it is begun, opened, locked, put under another code, copied,
+//! restored and erased. One [`Holder`] stands between a surface and the [`crate::companion`], so that every
+//! surface behaves the same and is told only what to lay out.
+//!
+//! Decides what stands in the way of an open diary and what is shown instead; what waits (a plan handed over,
+//! twelve words, a copy looked into, a code); what each [`Does`] leads to ([`press`]); and how often a code may
+//! be tried ([`tries`]). Leaves what is written and what the rule says to the companion, what is said to
+//! [`crate::screens`], and what wraps the key to the keeper that comes in with each call.
+//!
+//! Start reading at [`Holder`], then `stand`.
+
+mod request;
+
+pub use request::WholeRequest;
+
+use std::path::PathBuf;
+
+use crate::companion::{Companion, Copy, Duty, Ports, Request, Told, Trouble};
+use crate::diary::entry::EntryId;
+use crate::handover::Handed;
+use crate::moment::Moment;
+use crate::ports::{KeyKeeper, Passphrase, Stretch};
+use crate::screens::{Covered, Does, Screen, WholeScreen};
+use crate::sealing::RecoveryPhrase;
+use crate::words::{Isolation, Words};
+
+/// What is answered: what to show, and what the shell must do.
+pub struct Seen {
+    /// What to show.
+    pub view: View,
+    /// What the shell must do.
+    pub duties: Vec<Duty>,
+}
+
+/// What to show.
+#[derive(Clone)]
+pub enum View {
+    /// A screen of the open diary.
+    Screen(Screen),
+    /// A screen about the diary as a whole.
+    Whole(WholeScreen),
+}
+
+/// Holds the one diary of a surface, open or not.
+///
+/// The keeper comes in with each call and is called while nothing inside is locked. A call that fails leaves the
+/// diary to be opened again at the next one, so that a fault never goes on from a half-done state.
+pub struct Holder {
+    ports: Ports,
+    folder: PathBuf,
+    /// Where no diary says another.
+    language: String,
+    isolation: Isolation,
+    covered: Covered,
+    stretch: Stretch,
+    state: State,
+    words: Words,
+    /// The code in use, or one that is being tried. Wiped when dropped.
+    code: Option<Passphrase>,
+    /// What a code was last asked for.
+    code_for: CodeFor,
+    /// A diary that was just started: the first run comes first, once.
+    fresh: bool,
+    /// A plan that was handed over and waits to be read.
+    plan: Option<Handed>,
+    /// Twelve words that were shown and open nothing yet.
+    phrase: Option<RecoveryPhrase>,
+    /// A copy that was looked into.
+    copy: Option<Copy>,
+    /// What was pressed last and wrote something, with the id it wrote under.
+    pressed: Option<(Does, EntryId)>,
+}
+
+/// How the diary stands.
+enum State {
+    /// It has to be opened before anything else.
+    Shut,
+    Open(Box<Companion>),
+    /// It opens with a code, and none was given.
+    CodeAsked,
+    /// It does not open.
+    Stuck(Trouble),
+    /// Everything was erased.
+    Erased,
+}
+
+/// What a code is asked for.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum CodeFor {
+    Diary,
+    Backup,
+}
+
+impl Holder {
+    /// Holds the diary in `folder`, which need not be there. `language`: where no diary says another.
+    #[must_use]
+    pub fn new(ports: Ports, folder: PathBuf, language: &str) -> Self {
+        let isolation = Isolation::InRightToLeft;
+        Self {
+            words: Words::isolated(language, isolation),
+            ports,
+            folder,
+            language: language.to_owned(),
+            isolation,
+            covered: Covered::default(),
+            stretch: Stretch::everyday(),
+            state: State::Shut,
+            code: None,
+            code_for: CodeFor::Diary,
+            fresh: false,
+            plan: None,
+            phrase: None,
+            copy: None,
+            pressed: None,
+        }
+    }
+
+    /// How hard a code is stretched; for tests, which must not take long.
+    #[must_use]
+    pub fn stretching(mut self, stretch: Stretch) -> Self {
+        self.stretch = stretch;
+        self
+    }
+
+    /// What the shell does so that others see less.
+    pub fn covers(&mut self, covered: Covered) {
+        self.covered = covered;
+    }
+
+    /// The words of the diary's language; of the surface's while none was open yet.
+    #[must_use]
+    pub fn words(&self) -> &Words {
+        match &self.state {
+            State::Open(companion) => companion.words(),
+            _ => &self.words,
+        }
+    }
+
+    /// The open diary, if one is open.
+    #[must_use]
+    pub fn open_companion(&self) -> Option<&Companion> {
+        match &self.state {
+            State::Open(companion) => Some(companion),
+            _ => None,
+        }
+    }
+
+    /// What an action asks for. Every action leads somewhere.
+    ///
+    /// # Errors
+    /// [`Trouble`], by what the person can do next.
+    pub fn press(
+        &mut self,
+        does: Does,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        let _ = (does, keeper, moment);
+        Err(Trouble::TryAgain)
+    }
+
+    /// Asks the companion. Where no diary is open, what stands in the way is shown instead.
+    ///
+    /// # Errors
+    /// [`Trouble`]. After [`Trouble::OpenAgain`] the next call opens the diary again; asking again with the same
+    /// id writes nothing twice.
+    pub fn ask(
+        &mut self,
+        request: Request,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        let _ = (request, keeper, moment);
+        Err(Trouble::TryAgain)
+    }
+
+    /// Does what concerns the diary as a whole.
+    ///
+    /// # Errors
+    /// [`Trouble`]. What was to be done was then not done, or wholly, which the next look shows.
+    pub fn whole(
+        &mut self,
+        request: WholeRequest,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        let _ = (request, keeper, moment);
+        Err(Trouble::TryAgain)
+    }
+
+    /// A new id to write under.
+    ///
+    /// # Errors
+    /// [`Trouble::NotADiary`] while no diary is open; [`Trouble::TryAgain`] without random bytes.
+    pub fn new_id(&self) -> Result<EntryId, Trouble> {
+        self.open_companion().ok_or(Trouble::NotADiary)?.new_id()
+    }
+
+    /// Tidies up when nobody waits; nothing depends on it but speed.
+    ///
+    /// # Errors
+    /// [`Trouble`]; no entry is in danger.
+    pub fn tidy(&mut self) -> Result<(), Trouble> {
+        match &mut self.state {
+            State::Open(companion) => companion.tidy(),
+            _ => Ok(()),
+        }
+    }
+}
+
+impl Seen {
+    fn whole(screen: WholeScreen) -> Self {
+        Self { view: View::Whole(screen), duties: Vec::new() }
+    }
+}
