@@ -33,7 +33,7 @@ const CHECK: usize = 4;
 const BOUND: &[u8] = b"frond link 1";
 
 /// The most text that is looked at, with all its spaces, in bytes.
-const TEXT_MOST: usize = 16 * 1024;
+pub const LINK_TEXT_MOST: usize = 16 * 1024;
 
 /// What a link carries, not verified yet.
 pub(super) struct Parts {
@@ -150,7 +150,7 @@ fn bound(head: &[u8]) -> Vec<u8> {
 
 /// The bytes of a link as typed, pasted or scanned.
 fn bytes_of(text: &str) -> Result<Vec<u8>, HandOverError> {
-    if text.len() > TEXT_MOST {
+    if text.len() > LINK_TEXT_MOST {
         return Err(HandOverError::TooLong);
     }
     let plain: String = text

@@ -37,7 +37,7 @@ pub use code::{Correction, LINK_MOST, QR_VERSION_MOST};
 pub use error::HandOverError;
 pub use file::{FILE_MOST, is_signed};
 pub use key_words::{KEY_WORDS, key_words};
-pub use link::is_link;
+pub use link::{LINK_TEXT_MOST, is_link};
 pub use parcel::{HandOver, LinkTo};
 pub use signs::Signs;
 pub use spoken::{SPOKEN_WORDS, SpokenError, SpokenWords};

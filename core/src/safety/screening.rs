@@ -177,6 +177,18 @@ impl FullList {
         self.groups.get(&group).copied()
     }
 
+    /// What was answered group by group.
+    #[must_use]
+    pub fn groups(&self) -> &BTreeMap<SignGroup, Answer> {
+        &self.groups
+    }
+
+    /// What was answered question by question; goes before that of its group.
+    #[must_use]
+    pub fn questions(&self) -> &BTreeMap<Sign, Answer> {
+        &self.signs
+    }
+
     /// What a question counts as so far; none while it has no answer.
     ///
     /// A question's own answer goes before that of its group.
