@@ -127,7 +127,7 @@ def code(package):
     # JNA for a desktop unpacks its library out of its own jar, by an address that Java calls a URL. No permission to use
     # a network goes with it.
     check("of what it stands on only JNA's loader does", [name for name in sorted(others) if not name.startswith("com.sun.jna.Native")])
-    check("no trace of this machine in the code", sorted(set(re.findall(r"/(?:home|root|Users)/[\w./-]+", text)))[:3])
+    check("no trace of this machine in the code", sorted(set(re.findall(r"(?<![\w.])/(?:home|root|Users)/[\w./-]+", text)))[:3])
 
 
 def main():
