@@ -7,7 +7,7 @@ use frond_core::companion::{Companion, Recovery, Request, Told, Trouble};
 use frond_core::diary::erase::Erase;
 use frond_core::ports::sim::SeededRandom;
 use frond_core::safety::Sign;
-use frond_core::screens::CannotOpenScreen;
+use frond_core::screens::{CannotOpenScreen, FirstRunPage, Lock};
 use frond_core::sealing::RecoveryPhrase;
 use frond_core::words::Words;
 use frond_tests::home::{FOLDER, Home, Marks, keeper, session, with_marks};
@@ -28,6 +28,25 @@ fn how_the_diary_is_kept() {
     home.pass(24);
     home.tell(Told::Session(session(140, 8, Some(1))));
     insta::assert_json_snapshot!("keeping_copy", home.json(Request::Keeping)["parts"]);
+}
+
+/// A phone says what opens the diary there: its own key, with or without a code, and nothing of a passphrase.
+#[test]
+fn what_opens_the_diary_of_a_phone() {
+    let mut home = Home::new(START);
+    for (lock, name) in [(Lock::Phone, "phone_without_a_code"), (Lock::Code, "phone_with_a_code")] {
+        home.companion.locked_by(lock);
+        let said = [
+            home.json(Request::Keeping),
+            home.json(Request::FirstRun(FirstRunPage::Lock)),
+            home.json(Request::Settings)["parts"][0].clone(),
+        ];
+        let text = serde_json::to_string(&said).unwrap().to_lowercase();
+        for word in ["passphrase", "computer", "folder"] {
+            assert!(!text.contains(word), "{name}: {word}");
+        }
+        insta::assert_json_snapshot!(name, said);
+    }
 }
 
 #[test]

@@ -2,11 +2,29 @@
 
 use frond_core::diary::entry::{
     Although, Answer as RatingAnswer, Asked, Chosen, Ended, EntryId, FeelsReady, Ratings,
-    Reason as StopReason, ScreeningAnswer, Settings, Settled, SignKey, UsedPart, Why,
+    Reason as StopReason, ScreeningAnswer, Session, Settings, Settled, SignKey, SignNoted,
+    UsedPart, Why,
 };
 use frond_core::practice::breathing::CueKinds;
-use frond_core::programme::values::{Line, Rating, Size};
-use frond_core::safety::Sign;
+use frond_core::programme::values::{Line, Passage, Position, Practice, Rating, Size};
+use frond_core::safety::{Sign, Tier};
+
+#[uniffi::remote(Record)]
+pub struct Session {
+    pub practice: Practice,
+    pub parts: Vec<UsedPart>,
+    pub position: Position,
+    pub ended: Ended,
+    pub ratings: Ratings,
+    pub signs: Vec<SignNoted>,
+    pub note: Option<Passage>,
+}
+
+#[uniffi::remote(Record)]
+pub struct SignNoted {
+    pub sign: Sign,
+    pub tier: Tier,
+}
 
 #[uniffi::remote(Record)]
 pub struct UsedPart {

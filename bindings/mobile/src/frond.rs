@@ -1,76 +1,38 @@
 //! The one object a shell holds. Decides that nothing inside is locked while the shell's keeper is called:
-//! what is behind the object is taken out for the length of a request, and a second caller is told to try
-//! again. Decides, too, that a fault of the program ends with the request it happened in: the diary is put
-//! away and opened again by the next one.
+//! what holds the diary is taken out for the length of a request, and a second caller is told to try again.
+//! Decides, too, that a fault of the program ends with the request it happened in: the diary is put away and
+//! opened again by the next one. Leaves everything else to [`Holder`].
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, PoisonError};
 
-use frond_core::companion::{Companion, Duty, Ports, Request, Trouble};
+use chrono::NaiveDate;
+use frond_core::companion::{Ports, Request, Trouble};
+use frond_core::diary::entry::EntryId;
 use frond_core::ports::{OsRandom, RealDisk};
-use frond_core::screens::{Screen, WholeScreen};
+use frond_core::screens::{Covered, Does, FormWords};
+use frond_core::whole::{Holder, Seen, WholeRequest};
 use frond_core::words::Words;
 
 use crate::keeper::{Brought, KeyKeeper};
 use crate::moment::Moment;
 use crate::trouble::{FrondError, speak};
 
-/// What is answered: what to show, and what the shell must do.
-#[derive(uniffi::Record)]
-pub struct Seen {
-    /// What to show.
-    pub view: View,
-    /// What the shell must do.
-    pub duties: Vec<Duty>,
-}
-
-/// What to show.
-#[derive(uniffi::Enum)]
-pub enum View {
-    /// A screen of the open diary.
-    Screen(Screen),
-    /// A screen about the diary as a whole.
-    Whole(WholeScreen),
-}
-
 /// Frond on this phone: one diary, and everything that answers from it.
 #[derive(uniffi::Object)]
 pub struct Frond {
     folder: PathBuf,
     language: String,
+    covered: Covered,
     keeper: Brought,
-    inside: Mutex<Option<Inside>>,
-}
-
-struct Inside {
-    ports: Ports,
-    folder: PathBuf,
-    keeper: Brought,
-    language: String,
-    companion: Option<Companion>,
-}
-
-impl Inside {
-    fn open(&mut self, moment: &frond_core::moment::Moment) -> Result<&mut Companion, Trouble> {
-        if self.companion.is_none() {
-            let opened =
-                Companion::open(&self.ports, &self.folder, &self.keeper, &self.language, moment);
-            self.companion = Some(match opened {
-                Err(Trouble::NotADiary) => {
-                    Companion::start(&self.ports, &self.folder, &self.keeper, &self.language)?
-                }
-                other => other?,
-            });
-        }
-        self.companion.as_mut().ok_or(Trouble::OpenAgain)
-    }
+    inside: Mutex<Option<Holder>>,
 }
 
 #[uniffi::export]
 impl Frond {
-    /// Frond with its diary in this folder. Nothing is opened yet. The language is that of the phone; it is
-    /// spoken where no diary says another.
+    /// Frond with its diary in this folder. Nothing is opened yet. The language is the phone's; it is spoken
+    /// where no diary says another. What is covered is what the shell does so that others see less.
     ///
     /// # Errors
     /// None so far: whatever crosses the border may fail.
@@ -78,17 +40,27 @@ impl Frond {
     pub fn new(
         folder: String,
         language: String,
+        covered: Covered,
         keeper: Arc<dyn KeyKeeper>,
     ) -> Result<Arc<Self>, FrondError> {
         speak(&language);
         let frond = Self {
             folder: PathBuf::from(folder),
             language,
+            covered,
             keeper: Brought(keeper),
             inside: Mutex::new(None),
         };
-        frond.put(frond.shut());
+        frond.put(frond.holder());
         Ok(Arc::new(frond))
+    }
+
+    /// Asks for what concerns the diary as a whole; [`WholeRequest::Begin`] is the first thing at launch.
+    ///
+    /// # Errors
+    /// [`FrondError`], by what the person can do next.
+    pub fn whole(&self, request: WholeRequest, moment: Moment) -> Result<Seen, FrondError> {
+        self.with(|holder| holder.whole(request, &self.keeper, &moment.stamped()?))
     }
 
     /// Asks the open diary.
@@ -96,49 +68,84 @@ impl Frond {
     /// # Errors
     /// [`FrondError`], by what the person can do next.
     pub fn ask(&self, request: Request, moment: Moment) -> Result<Seen, FrondError> {
-        self.with(|inside| {
-            let moment = moment.stamped().map_err(|_| Trouble::TryAgain)?;
-            let answer = inside.open(&moment)?.ask(request, &moment)?;
-            Ok(Seen { view: View::Screen(answer.screen), duties: answer.duties })
-        })
+        self.with(|holder| holder.ask(request, &self.keeper, &moment.stamped()?))
+    }
+
+    /// What an action asks for.
+    ///
+    /// # Errors
+    /// [`FrondError`], by what the person can do next.
+    pub fn press(&self, does: Does, moment: Moment) -> Result<Seen, FrondError> {
+        self.with(|holder| holder.press(does, &self.keeper, &moment.stamped()?))
+    }
+
+    /// The words of the phone's own controls, in the diary's language.
+    ///
+    /// # Errors
+    /// [`FrondError::TryAgain`] while another request is under way.
+    pub fn form_words(&self) -> Result<FormWords, FrondError> {
+        self.with(|holder| Ok(FormWords::new(holder.words())))
+    }
+
+    /// A day as it is said in the diary's language.
+    ///
+    /// # Errors
+    /// [`FrondError::TryAgain`] while another request is under way.
+    pub fn say_day(&self, day: NaiveDate) -> Result<String, FrondError> {
+        self.with(|holder| Ok(holder.words().date(day)))
+    }
+
+    /// A new id to write under.
+    ///
+    /// # Errors
+    /// [`FrondError::NotADiary`] while none is open.
+    pub fn new_id(&self) -> Result<EntryId, FrondError> {
+        self.with(|holder| holder.new_id())
+    }
+
+    /// Tidies up when nobody waits; nothing depends on it but speed.
+    ///
+    /// # Errors
+    /// [`FrondError`]; no entry is in danger.
+    pub fn tidy(&self) -> Result<(), FrondError> {
+        self.with(Holder::tidy)
     }
 }
 
 impl Frond {
-    fn shut(&self) -> Inside {
+    /// A holder with nothing open.
+    fn holder(&self) -> Holder {
         let ports = Ports {
             disk: Arc::new(RealDisk),
             random: Arc::new(OsRandom),
             marks: Arc::new(self.keeper.clone()),
         };
-        Inside {
-            ports,
-            folder: self.folder.clone(),
-            keeper: self.keeper.clone(),
-            language: self.language.clone(),
-            companion: None,
-        }
+        let mut holder = Holder::new(ports, self.folder.clone(), &self.language);
+        holder.covers(self.covered);
+        holder
     }
 
-    fn put(&self, inside: Inside) {
-        *self.inside.lock().unwrap_or_else(PoisonError::into_inner) = Some(inside);
+    fn put(&self, holder: Holder) {
+        *self.inside.lock().unwrap_or_else(PoisonError::into_inner) = Some(holder);
     }
 
     fn with<T>(
         &self,
-        act: impl FnOnce(&mut Inside) -> Result<T, Trouble>,
+        act: impl FnOnce(&mut Holder) -> Result<T, Trouble>,
     ) -> Result<T, FrondError> {
-        let words = Words::for_language(&self.language);
         let taken = self.inside.lock().unwrap_or_else(PoisonError::into_inner).take();
-        let Some(mut inside) = taken else {
+        let Some(mut holder) = taken else {
+            let words = Words::for_language(&self.language);
             return Err(FrondError::of(&Trouble::TryAgain, &words));
         };
-        let answer = catch_unwind(AssertUnwindSafe(|| act(&mut inside)));
-        // After a fault nothing in memory is believed any more.
-        let inside = if answer.is_ok() { inside } else { self.shut() };
-        self.put(inside);
+        let answer = catch_unwind(AssertUnwindSafe(|| act(&mut holder))).unwrap_or_else(|_| {
+            // After a fault nothing in memory is believed any more.
+            holder = self.holder();
+            Err(Trouble::OpenAgain)
+        });
+        speak(holder.words().language().tag);
+        let answer = answer.map_err(|trouble| FrondError::of(&trouble, holder.words()));
+        self.put(holder);
         answer
-            .unwrap_or(Err(Trouble::OpenAgain))
-            .map_err(|trouble| FrondError::of(&trouble, &words))
     }
 }

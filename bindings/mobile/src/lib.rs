@@ -34,6 +34,7 @@ mod reminders;
 mod requests;
 mod safety;
 mod screens;
+mod seen;
 
 // Nothing of it is called by name: it gives the names that the standard library asks for.
 #[cfg(target_os = "android")]

@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, FixedOffset};
 use chrono_tz::Tz;
+use frond_core::companion::Trouble;
 use frond_core::moment::{Moment as CoreMoment, Stamp, StampError, Uptime};
 
 /// When a request is made: what the phone's clocks say.
@@ -23,8 +24,13 @@ impl Moment {
     /// The same moment as the core has it.
     ///
     /// # Errors
-    /// The phone's clock is set to a year before 1970 or after 9999, or the offset is no offset.
-    pub fn stamped(&self) -> Result<CoreMoment, StampError> {
+    /// [`Trouble::TryAgain`]: the phone's clock is set to a year before 1970 or after 9999, or the offset is
+    /// none.
+    pub fn stamped(&self) -> Result<CoreMoment, Trouble> {
+        self.read().map_err(|_| Trouble::TryAgain)
+    }
+
+    fn read(&self) -> Result<CoreMoment, StampError> {
         let now = match self.zone.parse::<Tz>() {
             Ok(zone) => {
                 let instant = DateTime::from_timestamp_millis(self.wall_millis);

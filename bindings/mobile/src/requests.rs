@@ -1,4 +1,4 @@
-//! What can be asked, and what can be told.
+//! What can be asked, of the open diary and of the diary as a whole, and what can be told.
 
 use chrono::NaiveDate;
 use frond_core::companion::{ReminderChange, Request, SessionTold, Told, Write};
@@ -14,8 +14,9 @@ use frond_core::practice::timed::{Choice as FoundChoice, Event as PracticeEvent}
 use frond_core::programme::values::{Line, Minutes, Passage, Position, Practice, Rating, StepId};
 use frond_core::reminders::{NeutralWords, QuietHours, Reminder, SnoozeMinutes};
 use frond_core::safety::{FullList, Sign};
-use frond_core::screens::{Begin, Covered, FirstRunPage};
+use frond_core::screens::{Begin, Covered, FirstRunPage, SummaryClose, SummaryKind};
 use frond_core::summary::Selection;
+use frond_core::whole::WholeRequest;
 
 use crate::values::{HoldAnswers, MonthAsked};
 
@@ -59,6 +60,7 @@ pub enum Request {
     Questions,
     Activities,
     TimeOff,
+    Ready,
     LookForward,
     Settled(EntryId),
     Ending,
@@ -143,4 +145,67 @@ pub enum Begin {
     Step,
     Practice(u8),
     Breathing { preset: PresetId, minutes: Minutes },
+}
+
+#[uniffi::remote(Enum)]
+pub enum WholeRequest {
+    Begin,
+    StartNew,
+    GiveCode {
+        code: String,
+    },
+    CodeForm,
+    SetCode {
+        new: String,
+        again: String,
+    },
+    RemoveCode {
+        code: String,
+    },
+    Lock,
+    NewPhrase,
+    PhraseWritten,
+    CheckPhrase {
+        words: Vec<String>,
+    },
+    CopyForm,
+    MakeCopy,
+    RestoreForm,
+    LookIntoBackup,
+    RestoreCopyForm,
+    LookIntoCopy {
+        bytes: Vec<u8>,
+        phrase: String,
+    },
+    RestoreNow,
+    OpenByPhraseForm,
+    OpenByPhrase {
+        phrase: String,
+    },
+    EraseDaysForm,
+    LookEraseDays {
+        from: String,
+        to: String,
+    },
+    Erase(Erase),
+    EraseAll,
+    AddPlanForm,
+    PlanFile {
+        bytes: Vec<u8>,
+        words: String,
+    },
+    PlanLink {
+        link: String,
+        words: String,
+    },
+    PlanNotMine,
+    SummaryFile {
+        selection: Selection,
+        close: Option<SummaryClose>,
+        passphrase: String,
+        again: String,
+        time_alone: bool,
+        kind: SummaryKind,
+    },
+    TryAgain,
 }

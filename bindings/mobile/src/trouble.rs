@@ -46,6 +46,12 @@ pub enum FrondError {
         /// In words.
         says: String,
     },
+    /// It opens with a code, and none was given.
+    #[error("{says}")]
+    CodeAsked {
+        /// In words.
+        says: String,
+    },
     /// What was typed does not open it.
     #[error("{says}")]
     WrongSecret {
@@ -96,6 +102,7 @@ impl FrondError {
             Trouble::ReadOnly => Self::ReadOnly { says },
             Trouble::CloseElsewhere => Self::CloseElsewhere { says },
             Trouble::Update => Self::Update { says },
+            Trouble::CodeAsked => Self::CodeAsked { says },
             Trouble::WrongSecret => Self::WrongSecret { says },
             Trouble::WrongPhrase => Self::WrongPhrase { says },
             Trouble::Restore => Self::Restore { says },

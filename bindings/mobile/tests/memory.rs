@@ -7,7 +7,8 @@
 
 mod kit;
 
-use frond_core::companion::Request;
+use frond_core::screens::Screen;
+use frond_core::whole::{Seen, View, WholeRequest};
 use kit::{MemoryKeeper, frond, moment};
 
 /// Resident pages, the second number of `/proc/self/statm`.
@@ -20,10 +21,14 @@ fn resident_pages() -> u64 {
 fn ten_thousand_openings_do_not_grow_memory() {
     // In memory where there is such a place: a disk's syncs are not what is looked at.
     let shm = std::path::Path::new("/dev/shm");
-    let folder = if shm.is_dir() { tempfile::tempdir_in(shm) } else { tempfile::tempdir() }.unwrap();
+    let folder =
+        if shm.is_dir() { tempfile::tempdir_in(shm) } else { tempfile::tempdir() }.unwrap();
     let keeper = MemoryKeeper::new();
+    drop(kit::started(folder.path(), keeper.clone()));
     let open = |minute: i64| {
-        let seen = frond(folder.path(), keeper.clone()).ask(Request::Home, moment(minute)).unwrap();
+        let frond = frond(folder.path(), keeper.clone());
+        let seen: Seen = frond.whole(WholeRequest::Begin, moment(minute)).unwrap();
+        assert!(matches!(seen.view, View::Screen(Screen::Today(_) | Screen::FirstRun(_))));
         // As it leaves for the other side, and is freed there.
         assert!(!kit::lowered(seen).is_empty());
     };

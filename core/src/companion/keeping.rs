@@ -114,6 +114,12 @@ impl Companion {
         seal(&copy.write()?, &to).map_err(|_| Trouble::TryAgain)
     }
 
+    /// Whether twelve words open it.
+    #[must_use]
+    pub fn has_phrase(&self) -> bool {
+        self.store.card().recovery.is_some()
+    }
+
     /// What its summaries are signed with, and known by.
     #[must_use]
     pub fn identity(&self) -> DiaryIdentity {

@@ -74,6 +74,17 @@ impl Companion {
         Some(Duty::PlanReminders(self.coming(&set, moment)))
     }
 
+    /// The duty to remember, in place of whatever another diary or an earlier state had planned.
+    pub(crate) fn planned_anew(&self, moment: &Moment) -> Option<Duty> {
+        self.reminders_duty(moment).or_else(|| self.nothing_planned(moment))
+    }
+
+    /// The duty to remember nothing.
+    pub(crate) fn nothing_planned(&self, moment: &Moment) -> Option<Duty> {
+        let off = ReminderSettings::off(self.new_id().ok()?);
+        Some(Duty::PlanReminders(self.coming(&off, moment)))
+    }
+
     fn coming(&self, set: &ReminderSettings, moment: &Moment) -> PlanReminders {
         self.with_facts(moment, |facts| plan(set, facts, moment, MOST, &self.words))
     }

@@ -22,6 +22,11 @@ impl Companion {
         self.lock = lock;
     }
 
+    /// What opens the diary every day, as the surface said.
+    pub(crate) fn lock(&self) -> Lock {
+        self.lock
+    }
+
     /// Takes the words of the language that the settings name, if they have come to name another.
     pub(super) fn follow_language(&mut self) {
         if let Some(tag) = self.state.language().filter(|tag| *tag != self.words.language().tag) {

@@ -77,10 +77,12 @@ pub enum SyncFor {
     BackupContent,
     /// The name of a backup, before an older one goes.
     BackupName,
+    /// A wrong try of a code, before the code is looked at. It lies beside the diary and is no part of it.
+    Tries,
 }
 
 impl SyncFor {
-    /// Every purpose, for tests that leave out one after the other.
+    /// Every purpose of the diary's own files, for tests that leave out one after the other.
     pub const ALL: [SyncFor; 21] = [
         SyncFor::FolderName,
         SyncFor::KeysContent,

@@ -9,18 +9,29 @@
 //!
 //! Start reading at [`Holder`], then `stand`.
 
+mod code;
+mod copies;
+mod days;
+mod phrase;
+mod plan;
+mod press;
 mod request;
+mod stand;
+mod summary;
+#[cfg(test)]
+mod tests;
+mod tries;
 
 pub use request::WholeRequest;
 
 use std::path::PathBuf;
 
-use crate::companion::{Companion, Copy, Duty, Ports, Request, Told, Trouble};
+use crate::companion::{Companion, Copy, Duty, Ports, Request, Trouble};
 use crate::diary::entry::EntryId;
 use crate::handover::Handed;
 use crate::moment::Moment;
 use crate::ports::{KeyKeeper, Passphrase, Stretch};
-use crate::screens::{Covered, Does, Screen, WholeScreen};
+use crate::screens::{Covered, Does, FormWords, Screen, SorryScreen, WholeScreen};
 use crate::sealing::RecoveryPhrase;
 use crate::words::{Isolation, Words};
 
@@ -69,6 +80,7 @@ pub struct Holder {
     copy: Option<Copy>,
     /// What was pressed last and wrote something, with the id it wrote under.
     pressed: Option<(Does, EntryId)>,
+    tries: tries::Tries,
 }
 
 /// How the diary stands.
@@ -97,6 +109,7 @@ impl Holder {
     pub fn new(ports: Ports, folder: PathBuf, language: &str) -> Self {
         let isolation = Isolation::InRightToLeft;
         Self {
+            tries: tries::Tries::beside(ports.disk.clone(), &folder),
             words: Words::isolated(language, isolation),
             ports,
             folder,
@@ -136,6 +149,12 @@ impl Holder {
         }
     }
 
+    /// The words of a phone's own controls.
+    #[must_use]
+    pub fn form_words(&self) -> FormWords {
+        FormWords::new(self.words())
+    }
+
     /// The open diary, if one is open.
     #[must_use]
     pub fn open_companion(&self) -> Option<&Companion> {
@@ -143,6 +162,12 @@ impl Holder {
             State::Open(companion) => Some(companion),
             _ => None,
         }
+    }
+
+    /// What went wrong and what can be done, as a screen.
+    #[must_use]
+    pub fn sorry(&self, trouble: &Trouble) -> SorryScreen {
+        SorryScreen::new(self.words(), trouble, self.open_companion().is_some())
     }
 
     /// What an action asks for. Every action leads somewhere.
@@ -155,8 +180,7 @@ impl Holder {
         keeper: &dyn KeyKeeper,
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
-        let _ = (does, keeper, moment);
-        Err(Trouble::TryAgain)
+        press::press(self, does, keeper, moment)
     }
 
     /// Asks the companion. Where no diary is open, what stands in the way is shown instead.
@@ -170,8 +194,8 @@ impl Holder {
         keeper: &dyn KeyKeeper,
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
-        let _ = (request, keeper, moment);
-        Err(Trouble::TryAgain)
+        self.pressed = None;
+        self.asked(request, keeper, moment)
     }
 
     /// Does what concerns the diary as a whole.
@@ -184,8 +208,46 @@ impl Holder {
         keeper: &dyn KeyKeeper,
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
-        let _ = (request, keeper, moment);
-        Err(Trouble::TryAgain)
+        self.pressed = None;
+        match request {
+            WholeRequest::Begin | WholeRequest::TryAgain => self.begin(keeper, moment),
+            WholeRequest::StartNew => self.start_new(keeper, moment),
+            WholeRequest::GiveCode { code } => self.give_code(code, keeper, moment),
+            WholeRequest::CodeForm => self.code_form(keeper, moment),
+            WholeRequest::SetCode { new, again } => self.set_code(new, again, keeper, moment),
+            WholeRequest::RemoveCode { code } => self.remove_code(code, keeper, moment),
+            WholeRequest::Lock => Ok(self.lock(keeper, moment)),
+            WholeRequest::NewPhrase => self.new_phrase(keeper, moment),
+            WholeRequest::PhraseWritten => self.phrase_written(keeper, moment),
+            WholeRequest::CheckPhrase { words } => self.check_phrase(words, keeper, moment),
+            WholeRequest::CopyForm => self.copy_form(keeper, moment),
+            WholeRequest::MakeCopy => self.make_copy(keeper, moment),
+            WholeRequest::RestoreForm => Ok(self.restore_form(keeper, moment)),
+            WholeRequest::LookIntoBackup => self.look_into_backup(keeper, moment),
+            WholeRequest::RestoreCopyForm => Ok(self.restore_copy_form(keeper, moment)),
+            WholeRequest::LookIntoCopy { bytes, phrase } => {
+                self.look_into_copy(&bytes, phrase, keeper, moment)
+            }
+            WholeRequest::RestoreNow => self.restore_now(keeper, moment),
+            WholeRequest::OpenByPhraseForm => self.open_by_phrase_form(keeper, moment),
+            WholeRequest::OpenByPhrase { phrase } => self.open_by_phrase(phrase, keeper, moment),
+            WholeRequest::EraseDaysForm => self.erase_days_form(keeper, moment),
+            WholeRequest::LookEraseDays { from, to } => {
+                self.look_erase_days(&from, &to, keeper, moment)
+            }
+            WholeRequest::Erase(what) => self.erase(what, keeper, moment),
+            WholeRequest::EraseAll => self.erase_all(keeper, moment),
+            WholeRequest::AddPlanForm => self.add_plan_form(keeper, moment),
+            WholeRequest::PlanFile { bytes, words } => {
+                self.plan_file(bytes, &words, keeper, moment)
+            }
+            WholeRequest::PlanLink { link, words } => self.plan_link(&link, &words, keeper, moment),
+            WholeRequest::PlanNotMine => self.plan_not_mine(keeper, moment),
+            WholeRequest::SummaryFile { selection, close, passphrase, again, time_alone, kind } => {
+                let closing = summary::Closing { close, passphrase, again, time_alone, kind };
+                self.summary_file(selection, closing, keeper, moment)
+            }
+        }
     }
 
     /// A new id to write under.

@@ -7,7 +7,6 @@ use crate::summary::Selection;
 
 /// One request about the diary as a whole. Secrets come as typed and are wiped when done with; none of them
 /// is ever part of an answer.
-#[derive(Clone)]
 pub enum WholeRequest {
     /// The first thing at launch and after unlocking: the open diary, or what stands in its way.
     Begin,
@@ -47,8 +46,6 @@ pub enum WholeRequest {
     CopyForm,
     /// The copy, as a duty to share it.
     MakeCopy,
-    /// She says that the copy was put somewhere.
-    CopyKept,
     /// Which copy is to be restored.
     RestoreForm,
     /// Look into the newest backup on this device.

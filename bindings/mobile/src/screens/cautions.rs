@@ -70,6 +70,7 @@ pub struct QuestionGroup {
     pub name: String,
     pub ask: String,
     pub answered: Option<Answer>,
+    pub each: String,
     pub open: bool,
     pub questions: Vec<Question>,
 }

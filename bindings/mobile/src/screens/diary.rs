@@ -136,5 +136,6 @@ pub struct CannotOpenScreen {
     pub title: String,
     pub says: String,
     pub calm: Option<String>,
+    pub help: String,
     pub steps: Vec<Action>,
 }

@@ -5,7 +5,7 @@ use frond_core::moment::Stamp;
 use frond_core::programme::values::{Position, Practice, RatingKind, Size};
 use frond_core::screens::{
     Action, EndedChoice, LogSessionScreen, PositionChoice, PracticeChoice, PresentSession,
-    RateScreen, RatingQuestion, SizeChoice,
+    RateScreen, RatingQuestion, SignChoice, SizeChoice,
 };
 
 #[uniffi::remote(Record)]
@@ -25,6 +25,7 @@ pub struct LogSessionScreen {
     pub ended: Vec<EndedChoice>,
     pub ratings: Vec<RatingQuestion>,
     pub signs_label: String,
+    pub signs: Vec<SignChoice>,
     pub note_label: String,
     pub note_caution: String,
     pub cautions: Vec<String>,

@@ -156,4 +156,6 @@ pub struct Covered {
     pub screen: bool,
     pub keyboard: bool,
     pub backups: bool,
+    pub reminders: bool,
+    pub leaves: bool,
 }

@@ -1,11 +1,11 @@
 //! Today, the suggestion, the ladder, and what is said after something was kept.
 
-use frond_core::diary::entry::EntryId;
+use frond_core::diary::entry::{EntryId, FeelsReady};
 use frond_core::programme::values::StepId;
 use frond_core::progression::{OutcomeKind, Verdict};
 use frond_core::screens::{
-    Action, KeptScreen, LadderScreen, MoreScreen, Notice, PracticeCard, Reason, ReasonGroup, Rung,
-    Section, StepCard, SuggestionScreen, TodayScreen, Welcome,
+    Action, KeptScreen, LadderScreen, MoreScreen, Notice, PracticeCard, ReadyChoice, ReadyScreen,
+    Reason, ReasonGroup, Rung, Section, StepCard, SuggestionScreen, TodayScreen, Welcome,
 };
 
 #[uniffi::remote(Record)]
@@ -102,7 +102,23 @@ pub struct Rung {
     pub used: String,
     pub present: bool,
     pub note: Option<String>,
+    pub choose: String,
     pub larger: bool,
+}
+
+#[uniffi::remote(Record)]
+pub struct ReadyScreen {
+    pub id: EntryId,
+    pub title: String,
+    pub says: Vec<String>,
+    pub answers: Vec<ReadyChoice>,
+    pub actions: Vec<Action>,
+}
+
+#[uniffi::remote(Record)]
+pub struct ReadyChoice {
+    pub answer: FeelsReady,
+    pub label: String,
 }
 
 #[uniffi::remote(Record)]

@@ -1,5 +1,6 @@
 //! What is shown of the diary as a whole, and its forms.
 
+use frond_core::diary::entry::EntryId;
 use frond_core::screens::{
     Action, AddPlanScreen, CannotOpenScreen, CodeForm, CodeScreen, CopyScreen, DoneScreen,
     EraseDaysScreen, ErasedScreen, FormField, FormLine, NoDiaryScreen, OpenByPhraseScreen,
@@ -48,6 +49,7 @@ pub struct FormLine {
     pub field: FormField,
     pub label: String,
     pub hint: Option<String>,
+    pub value: String,
 }
 
 #[uniffi::remote(Record)]
@@ -104,6 +106,7 @@ pub struct RemoveCodeForm {
     pub says: Vec<String>,
     pub code: FormLine,
     pub submit: String,
+    pub wait: Option<Wait>,
 }
 
 #[uniffi::remote(Record)]
@@ -134,6 +137,7 @@ pub struct PhraseCheckScreen {
 
 #[uniffi::remote(Record)]
 pub struct CopyScreen {
+    pub id: EntryId,
     pub title: String,
     pub says: Vec<String>,
     pub save: String,
@@ -188,7 +192,6 @@ pub struct AddPlanScreen {
     pub file: FormLine,
     pub link: FormLine,
     pub words: FormLine,
-    pub given: Option<String>,
     pub problems: Vec<Problem>,
     pub submit: String,
     pub actions: Vec<Action>,

@@ -4,8 +4,11 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 use std::collections::HashMap;
+use std::path::Path;
 use std::sync::{Arc, Mutex};
 
+use frond_core::screens::Covered;
+use frond_core::whole::WholeRequest;
 use frond_mobile::UniFfiTag;
 use frond_mobile::frond::Frond;
 use frond_mobile::keeper::{KeeperTrouble, KeyKeeper};
@@ -97,9 +100,16 @@ pub fn moment(minutes: i64) -> Moment {
 }
 
 /// Frond in a folder of its own, in English.
-pub fn frond(folder: &std::path::Path, keeper: Arc<MemoryKeeper>) -> Arc<Frond> {
+pub fn frond(folder: &Path, keeper: Arc<MemoryKeeper>) -> Arc<Frond> {
     let folder = folder.join("diary").to_str().unwrap().to_owned();
-    Frond::new(folder, "en".to_owned(), keeper).unwrap()
+    Frond::new(folder, "en".to_owned(), Covered::default(), keeper).unwrap()
+}
+
+/// The same with a diary that was just started.
+pub fn started(folder: &Path, keeper: Arc<MemoryKeeper>) -> Arc<Frond> {
+    let frond = frond(folder, keeper);
+    frond.whole(WholeRequest::StartNew, moment(0)).unwrap();
+    frond
 }
 
 /// A value as it leaves the core.

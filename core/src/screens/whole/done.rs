@@ -129,10 +129,11 @@ impl SorryScreen {
     /// Upon this trouble. `open`: a diary is open.
     #[must_use]
     pub fn new(words: &Words, trouble: &Trouble, open: bool) -> Self {
+        let again = Action::new(words.text("action-try-again", &[]), Does::Today);
         Self {
             title: words.text("page-sorry-title", &[]),
             says: vec![trouble.say(words)],
-            actions: vec![back(words, open)],
+            actions: vec![if open { back(words, true) } else { again }],
         }
     }
 }

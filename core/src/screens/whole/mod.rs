@@ -144,7 +144,7 @@ pub struct Problem {
     pub says: String,
 }
 
-/// "Back to today", or, where no diary is open, trying to open it again.
+/// "Back to today", or, where no diary is open, back to what stands in its way.
 fn back(words: &Words, open: bool) -> Action {
     let label =
         if open { words.text("action-today", &[]) } else { words.text("action-try-again", &[]) };

@@ -100,7 +100,7 @@ impl OpenByPhraseScreen {
     pub fn new(words: &Words, problems: Vec<Problem>) -> Self {
         Self {
             title: words.text("page-open-title", &[]),
-            says: vec![words.text("phone-phrase-opens", &[])],
+            says: vec![words.text("phone-phrase-opens", &[]), words.text("phone-phrase-gone", &[])],
             phrase: phrase_line(words),
             problems,
             submit: words.text("page-open", &[]),

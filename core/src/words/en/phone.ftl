@@ -53,7 +53,7 @@ phone-error-codes-differ = The two codes are not the same. Type the new code twi
 
 ## What a phone says of its lock, beside what is said of every diary.
 
-phone-lock-key = Your diary is locked with a key that stays in this phone. A copy of it that somebody takes away opens to nobody.
+phone-lock-key = Your diary is locked with a key that stays in this phone. Whoever takes its files away cannot open them.
 phone-lock-no-code = It has no code of its own yet. Whoever can unlock this phone can open it.
 phone-lock-code = Frond also asks for your code. Nobody else has it, and Frond does not keep it.
 phone-lock-code-title = The code
@@ -68,6 +68,7 @@ phone-phrase-paper = Write on paper, not into this phone. Whoever finds the word
 phone-phrase-check = Look at your paper. Then it is sure that the words are there when you need them.
 phone-phrase-hint = In their order. Small or large letters do not matter, and the first four letters of each word are enough.
 phone-phrase-opens = Type the twelve words from your paper. Afterwards Frond asks for no code until you choose a new one.
+phone-phrase-gone = Without these words nobody can open it, Frond included. To begin anew, remove Frond from this phone and install it again. What you wrote is then gone.
 phone-phrase-opened = It opened with your twelve words. Frond asks for no code now. You can choose a new one.
 phone-phrase-opened-title = Your diary is open
 phone-error-other-phrase = These words do not open this diary. Check each word and the order.

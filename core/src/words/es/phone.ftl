@@ -52,7 +52,7 @@ phone-error-codes-differ = Los dos códigos no son iguales. Escribe el código n
 
 ## Lo que un teléfono dice de su cierre, junto a lo que se dice de cada diario.
 
-phone-lock-key = Tu diario está cerrado con una clave que se queda en este teléfono. A quien se lleve una copia de él no se le abre.
+phone-lock-key = Tu diario está cerrado con una clave que se queda en este teléfono. Quien se lleve sus archivos no puede abrirlos.
 phone-lock-no-code = Todavía no tiene un código propio. Quien pueda desbloquear este teléfono puede abrirlo.
 phone-lock-code = Frond pide además tu código. Nadie más lo tiene, y Frond no lo guarda.
 phone-lock-code-title = El código
@@ -65,8 +65,9 @@ phone-lock-limit-keys = Si se quita el bloqueo del teléfono o se restablece el 
 phone-phrase-alone = Hazlo cuando nadie más pueda ver la pantalla.
 phone-phrase-paper = Escríbelas en papel, no en este teléfono. Quien encuentre las palabras puede abrir tu diario.
 phone-phrase-check = Mira tu papel. Así es seguro que las palabras estarán ahí cuando las necesites.
-phone-phrase-hint = En su orden. Da igual mayúsculas o minúsculas, y bastan las cuatro primeras letras de cada palabra.
+phone-phrase-hint = En su orden. Las mayúsculas y minúsculas dan igual, y bastan las cuatro primeras letras de cada palabra.
 phone-phrase-opens = Escribe las doce palabras de tu papel. Después Frond no pide ningún código hasta que elijas uno nuevo.
+phone-phrase-gone = Sin estas palabras nadie puede abrirlo, tampoco Frond. Para empezar de cero, quita Frond de este teléfono e instálalo otra vez. Entonces lo que escribiste desaparece.
 phone-phrase-opened = Se abrió con tus doce palabras. Ahora Frond no pide ningún código. Puedes elegir uno nuevo.
 phone-phrase-opened-title = Tu diario está abierto
 phone-error-other-phrase = Estas palabras no abren este diario. Revisa cada palabra y el orden.
