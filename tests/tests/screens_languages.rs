@@ -91,6 +91,7 @@ fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
         ("activities", Request::Activities),
         ("time off", Request::TimeOff),
         ("look forward", Request::LookForward),
+        ("ready", Request::Ready),
         ("ending", Request::Ending),
         ("settings", Request::Settings),
         ("summary", Request::Summary(Selection::default())),

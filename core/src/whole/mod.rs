@@ -45,6 +45,10 @@ pub struct Seen {
 
 /// What to show.
 #[derive(Clone)]
+#[allow(
+    clippy::large_enum_variant,
+    reason = "one for each answer, never many of them; a box would have to be taken off at every border"
+)]
 pub enum View {
     /// A screen of the open diary.
     Screen(Screen),
