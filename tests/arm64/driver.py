@@ -162,7 +162,8 @@ class Diary:
         self.open()
 
     def open(self):
-        self.frond = f.Frond(str(self.folder / "diary"), "en", Keeper(self.folder / "marks"))
+        covered = f.Covered(screen=True, keyboard=True, backups=True, reminders=True, leaves=True)
+        self.frond = f.Frond(str(self.folder / "diary"), "en", covered, Keeper(self.folder / "marks"))
 
     def id(self):
         self.number += 1
