@@ -368,7 +368,7 @@ def refusals(diary):
     print("== what does not hold is said, and nothing is written")
     diary.refused(at, "a rating of 12", f.Request.WRITE(f.Write(id=diary.id(), happened=None, told=trainer(150, 5, 12))))
     diary.refused(at, "an empty question", f.Request.WRITE(f.Write(id=diary.id(), happened=None, told=f.Told.QUESTION("  "))))
-    diary.refused(at, "a plan that is none", f.Request.ACCEPT(f.HandedOver.FILE(b"{}")))
+    diary.say(at, "a plan that is none", f.Request.ACCEPT(f.HandedOver.FILE(b"{}")))
     late = f.Write(id=diary.id(), happened=instant("2026-04-27 12:00"), told=trainer(150, 5, 1))
     diary.refused(at, "a session tomorrow", f.Request.WRITE(late))
 
