@@ -19,3 +19,9 @@ void android_set_abort_message(const char *message) { (void)message; }
 /* POSIX's strerror_r, as bionic has it: glibc gives that another name. */
 extern int __xpg_strerror_r(int error, char *buffer, size_t size);
 int strerror_r(int error, char *buffer, size_t size) { return __xpg_strerror_r(error, buffer, size); }
+
+/* In glibc it is no part of the shared library. Nothing here forks. */
+int pthread_atfork(void (*prepare)(void), void (*parent)(void), void (*child)(void)) {
+  (void)prepare, (void)parent, (void)child;
+  return 0;
+}
