@@ -84,7 +84,12 @@ impl Life {
                 self.kept.push(id);
             }
             5 => {
-                self.home.try_whole(set(code))?;
+                let seen = self.home.try_whole(set(code))?;
+                if name(&seen.view) == "code" {
+                    let code = CODES[usize::try_from(self.random.below(3)).unwrap()].to_owned();
+                    self.home.try_whole(WholeRequest::GiveCode { code })?;
+                    self.home.try_whole(set(CODES[0]))?;
+                }
             }
             6 => {
                 self.home.try_whole(WholeRequest::RemoveCode { code: code.to_owned() })?;
