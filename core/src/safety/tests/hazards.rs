@@ -77,11 +77,11 @@ fn faults(log: &str, tests: &BTreeSet<String>) -> Vec<String> {
     wrong
 }
 
-/// The names of all functions that follow a `#[test]` in the repository's Rust files.
+/// The names of all test functions in the repository's Rust and Kotlin files.
 fn tests_of_the_repository() -> BTreeSet<String> {
     let core = Path::new(env!("CARGO_MANIFEST_DIR"));
     let mut found = BTreeSet::new();
-    for folder in ["../core", "../bindings", "../tests"] {
+    for folder in ["../core", "../bindings", "../android-shell", "../tests"] {
         collect(&core.join(folder), &mut found);
     }
     found
@@ -95,22 +95,41 @@ fn collect(folder: &Path, found: &mut BTreeSet<String>) {
         if path.is_dir() && name != "target" && name != "node_modules" {
             collect(&path, found);
         } else if name.ends_with(".rs") {
-            test_names(&fs::read_to_string(&path).unwrap(), found);
+            test_names(&fs::read_to_string(&path).unwrap(), "#[test]", found);
+        } else if name.ends_with(".kt") {
+            test_names(&fs::read_to_string(&path).unwrap(), "@Test", found);
         }
     }
 }
 
-fn test_names(source: &str, found: &mut BTreeSet<String>) {
+/// The functions that follow this mark, on a line of their own or on the same one.
+fn test_names(source: &str, mark: &str, found: &mut BTreeSet<String>) {
     let mut marked = false;
     for line in source.lines().map(str::trim_start) {
-        if line.starts_with("#[test]") {
-            marked = true;
-        } else if let Some(rest) = line.strip_prefix("fn ").filter(|_| marked) {
-            let end = rest.find(['(', '<']).unwrap_or(rest.len());
+        let rest = line.strip_prefix(mark);
+        marked |= rest.is_some();
+        let line = rest.unwrap_or(line).trim_start();
+        let name = line.strip_prefix("fn ").or_else(|| line.strip_prefix("fun "));
+        if let Some(rest) = name.filter(|_| marked) {
+            // Kotlin writes a name with spaces between back-quotes.
+            let rest = rest.trim_start_matches('`');
+            let end = rest.find(['(', '<', '`']).unwrap_or(rest.len());
             found.insert(rest[..end].to_owned());
             marked = false;
         }
     }
+}
+
+#[test]
+fn test_functions_of_both_languages_are_found() {
+    let found = |source: &str, mark: &str| {
+        let mut names = BTreeSet::new();
+        test_names(source, mark, &mut names);
+        names.into_iter().collect::<Vec<_>>()
+    };
+    assert_eq!(found("#[test]\nfn one() {}\nfn helper() {}\n", "#[test]"), ["one"]);
+    let kotlin = "@Test\nfun `two words`() {}\n@Test fun three() {}\nfun helper() {}\n";
+    assert_eq!(found(kotlin, "@Test"), ["three", "two words"]);
 }
 
 #[test]
