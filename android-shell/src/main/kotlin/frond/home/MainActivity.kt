@@ -17,6 +17,7 @@ import frond.home.parts.ToPress
 import frond.home.parts.toTheEdges
 import frond.home.screens.Page
 import frond.home.screens.controls
+import frond.home.screens.foot
 import frond.home.screens.show
 import frond.home.ways.BackInside
 import frond.home.ways.Shows

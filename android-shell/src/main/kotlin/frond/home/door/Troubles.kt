@@ -11,6 +11,7 @@ internal fun FrondException.says(): String = when (this) {
     is FrondException.ReadOnly -> says
     is FrondException.CloseElsewhere -> says
     is FrondException.Update -> says
+    is FrondException.CodeAsked -> says
     is FrondException.WrongSecret -> says
     is FrondException.WrongPhrase -> says
     is FrondException.Restore -> says
@@ -21,7 +22,7 @@ internal fun FrondException.says(): String = when (this) {
 
 internal fun FrondException.again(): Again = when (this) {
     is FrondException.OpenAgain, is FrondException.NotADiary, is FrondException.Update,
-    is FrondException.CloseElsewhere, is FrondException.Restore,
+    is FrondException.CloseElsewhere, is FrondException.Restore, is FrondException.CodeAsked,
     -> Again.BEGIN
     is FrondException.PutRight, is FrondException.FreeSpace, is FrondException.ReadOnly, is FrondException.WrongSecret,
     is FrondException.WrongPhrase, is FrondException.AlreadyThere, is FrondException.TryAgain,

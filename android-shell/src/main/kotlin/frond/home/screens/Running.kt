@@ -11,6 +11,7 @@ import frond.home.parts.Clock
 import frond.home.parts.ToPress
 import frond.home.parts.every
 import frond.home.parts.later
+import frond.home.parts.whenGone
 
 /**
  * A practice with its clock. Stop stands above everything and never scrolls away. What counts as practised is the core's

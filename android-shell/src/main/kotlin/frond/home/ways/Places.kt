@@ -64,6 +64,7 @@ internal fun Does.address(): String? = when (this) {
     // Each of these does something.
     is Does.NotMine, is Does.ConfirmStep, is Does.ConfirmTime, is Does.StayHere, is Does.Choose, is Does.Strike,
     is Does.Lock, is Does.MakePhrase, is Does.StartNew, is Does.EraseDays, is Does.Begin, is Does.CalendarFile,
+    is Does.EraseEntryNow, is Does.EraseDaysNow, is Does.EraseAllNow, is Does.RestoreNow,
     -> null
 }
 
