@@ -23,12 +23,22 @@ open class FrondApp : Application() {
     /** The one thread that talks to the core. */
     val behind: ExecutorService by lazy { Executors.newSingleThreadExecutor { Thread(it, "core") } }
 
+    private var made: RealDoor? = null
+
     /** The one door. */
-    val door: Door by lazy {
+    val door: Door get() = made ?: make().also { made = it }
+
+    private fun make(): RealDoor {
         val front = Handler(Looper.getMainLooper())
-        RealDoor(behind, { front.post(it) }, ::now) {
+        return RealDoor(behind, { front.post(it) }, ::now) {
             Frond(folder().path, Locale.getDefault().toLanguageTag(), COVERED, keeper())
         }
+    }
+
+    /** Puts the core away; whoever asks next has a new one. A phone does it by ending the process. */
+    protected fun end() {
+        made?.end()
+        made = null
     }
 
     /** Where the diary lies: inside the app's own folder, and out of the system's backups. */

@@ -115,7 +115,7 @@ class MainActivity : Activity(), Shows {
         dialog.window?.setFlags(WindowManager.LayoutParams.FLAG_SECURE, WindowManager.LayoutParams.FLAG_SECURE)
     }
 
-    private fun leave(words: FormWords) = ToPress(words.frame.leave, words.frame.leaveSpoken, ::leaveAtOnce)
+    private fun leave(words: FormWords) = ToPress(words.frame.leave, words.frame.leaveSpoken, act = ::leaveAtOnce)
 
     /** In reach from every screen of an open diary. */
     private fun notRight(view: View, words: FormWords): ToPress? = when (view) {

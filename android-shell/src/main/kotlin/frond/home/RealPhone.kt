@@ -17,5 +17,9 @@ internal class RealPhone(private val activity: MainActivity) : Phone {
         override fun end() = Unit
     }
 
-    override fun chooseFile(most: Int, chosen: (ByteArray?) -> Unit) = chosen(null)
+    override fun chooseFile(opening: frond.home.duties.files.Opening, chosen: (frond.home.duties.files.Read?) -> Unit) = chosen(null)
+    override fun paste(): String? = null
+    override val notices = frond.home.screens.Notices.ALLOWED
+    override fun askNotices(answered: () -> Unit) = answered()
+    override fun openNoticeSettings() = Unit
 }

@@ -24,10 +24,11 @@ interface Door {
     fun whole(request: WholeRequest, answered: (Answer) -> Unit)
 
     /**
-     * Something to write down, under the id of its form, or a new one. Sending twice under one id writes once.
+     * Something to write down, under the id of its form, or a new one that is [named] before it is sent. Sending twice under
+     * one id writes once.
      * [happened]: when; nothing: now.
      */
-    fun tell(told: Told, id: String?, happened: Instant?, answered: (Answer) -> Unit)
+    fun tell(told: Told, id: String?, happened: Instant?, named: (String) -> Unit, answered: (Answer) -> Unit)
 
     /** Work that nobody waits for. */
     fun tidy()

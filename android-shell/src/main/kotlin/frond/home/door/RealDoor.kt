@@ -31,9 +31,11 @@ class RealDoor(
 
     override fun whole(request: WholeRequest, answered: (Answer) -> Unit) = answer(answered) { frond.whole(request, now()) }
 
-    override fun tell(told: Told, id: String?, happened: Instant?, answered: (Answer) -> Unit) = answer(answered) {
-        frond.ask(Request.Write(Write(id ?: frond.newId(), happened, told)), now())
-    }
+    override fun tell(told: Told, id: String?, happened: Instant?, named: (String) -> Unit, answered: (Answer) -> Unit) =
+        answer(answered) {
+            val under = id ?: frond.newId().also { front.execute { named(it) } }
+            frond.ask(Request.Write(Write(under, happened, told)), now())
+        }
 
     override fun tidy() = behind.execute {
         // What could not be tidied now is tidied the next time.

@@ -11,13 +11,13 @@ internal fun FrondException.says(): String = when (this) {
     is FrondException.ReadOnly -> says
     is FrondException.CloseElsewhere -> says
     is FrondException.Update -> says
-    is FrondException.CodeAsked -> says
     is FrondException.WrongSecret -> says
     is FrondException.WrongPhrase -> says
     is FrondException.Restore -> says
     is FrondException.NotADiary -> says
     is FrondException.AlreadyThere -> says
     is FrondException.TryAgain -> says
+    is FrondException.CodeAsked -> says
 }
 
 internal fun FrondException.again(): Again = when (this) {

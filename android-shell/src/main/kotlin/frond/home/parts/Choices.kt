@@ -39,7 +39,9 @@ class Single<T> internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         for ((number, pair) in buttons.withIndex()) {
+            pair.second.tag = pair.first
             pair.second.check(number == at, controls)
             pair.second.setOnClickListener { choose(number) }
         }
@@ -73,6 +75,7 @@ class Several<T> internal constructor(
     chosen: Set<T>,
 ) : Field {
     private val drafts = form.drafts
+    private val watchers = mutableListOf<(List<T>) -> Unit>()
 
     /** What is chosen, in the order shown. */
     val value: List<T> get() = boxes.filter { it.second.isChecked }.map { it.first }
@@ -80,16 +83,25 @@ class Several<T> internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         @Suppress("UNCHECKED_CAST")
         val kept = drafts[name] as? Set<Int> ?: boxes.indices.filter { boxes[it].first in chosen }.toSet()
         for ((at, pair) in boxes.withIndex()) {
+            pair.second.tag = pair.first
             pair.second.check(at in kept, form.controls)
             pair.second.setOnCheckedChangeListener { box, now ->
                 box.check(now, form.controls)
                 drafts[name] = boxes.indices.filter { boxes[it].second.isChecked }.toSet()
                 wrong(null)
+                for (watcher in watchers) watcher(value)
             }
         }
+    }
+
+    /** Is told now, and whenever others are chosen. */
+    fun watch(told: (List<T>) -> Unit) {
+        watchers += told
+        told(value)
     }
 
     override fun go() = boxes.first().second.reach()
@@ -149,12 +161,25 @@ sealed interface Rated {
 
 /**
  * A number from 0 to 10, with words at both ends, and "rather not say". A number is written the same way for everybody;
- * what it means is said with it at the ends.
+ * what it means is said with it at the ends. [chosen]: what was answered before, where something is put right.
  */
-fun Parts.rating(name: String, question: String, least: String, most: String, ratherNot: String): Single<Rated> {
+fun Parts.rating(name: String, question: String, least: String, most: String, ratherNot: String, chosen: Rated? = null): Single<Rated> {
     val labelled = Labelled(context, question, null)
+    val numbers = numbers(labelled, least, most).map { (number, cell) -> (Rated.Number(number) as Rated) to cell }
+    val rather = choice(RadioButton(context), ratherNot, question)
+    labelled.control(rather)
+    return Single(name, labelled, form, numbers + ((Rated.RatherNot as Rated) to rather), chosen).also { put(labelled, it) }
+}
+
+/** The same where every answer is a number. */
+fun Parts.scale(name: String, question: String, least: String, most: String, chosen: Int? = null): Single<Int> {
+    val labelled = Labelled(context, question, null)
+    return Single(name, labelled, form, numbers(labelled, least, most), chosen).also { put(labelled, it) }
+}
+
+private fun Parts.numbers(labelled: Labelled, least: String, most: String): List<Pair<Int, CompoundButton>> {
     val grid = Grid(context, context.rem(3.3f))
-    val numbers = (0..10).map { number ->
+    val cells = (0..10).map { number ->
         val cell = Cell(context, form.number(number))
         val of = form.controls.ofTen[number]
         cell.contentDescription = when (number) {
@@ -163,15 +188,12 @@ fun Parts.rating(name: String, question: String, least: String, most: String, ra
             else -> of
         }
         grid.addView(cell)
-        (Rated.Number(number) as Rated) to (cell as CompoundButton)
+        number to (cell as CompoundButton)
     }
     labelled.end("${form.number(0)}: $least", last = false)
     labelled.control(grid, R.dimen.space_1)
     labelled.end("${form.number(10)}: $most", last = true)
-    val rather = choice(RadioButton(context), ratherNot, question)
-    labelled.control(rather)
-    val buttons = numbers + ((Rated.RatherNot as Rated) to rather)
-    return Single(name, labelled, form, buttons, null).also { put(labelled, it) }
+    return cells
 }
 
 /** One number of a scale. */

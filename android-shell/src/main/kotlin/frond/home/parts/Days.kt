@@ -5,6 +5,7 @@ import android.app.Dialog
 import android.app.TimePickerDialog
 import android.text.format.DateFormat
 import android.view.View
+import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
 import frond.home.R
 import java.time.LocalDate
 import java.time.LocalTime
@@ -23,6 +24,7 @@ class Picked<T> internal constructor(
     private val choose: String,
     private val write: (T) -> String,
     initial: T?,
+    private val emptying: Press? = null,
 ) : Field {
     @Suppress("UNCHECKED_CAST")
     var value: T? = if (drafts.has(name)) drafts[name] as T? else initial
@@ -30,10 +32,11 @@ class Picked<T> internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         show()
     }
 
-    internal fun set(to: T) {
+    internal fun set(to: T?) {
         value = to
         drafts[name] = to
         wrong(null)
@@ -43,6 +46,7 @@ class Picked<T> internal constructor(
     private fun show() {
         button.text = value?.let(write) ?: choose
         button.contentDescription = "${labelled.label.text}: ${value?.let(write) ?: "$empty. $choose"}"
+        emptying?.shown(value != null)
     }
 
     override fun go() = button.reach()
@@ -50,20 +54,24 @@ class Picked<T> internal constructor(
     override fun wrong(says: String?) = labelled.say(says)
 }
 
-/** A day. */
-fun Parts.day(name: String, label: String, initial: LocalDate? = null, hint: String? = null, today: LocalDate? = null): Picked<LocalDate> {
+/** A day. [emptied]: the words that leave it empty again, where it may be empty. */
+fun Parts.day(
+    name: String, label: String, initial: LocalDate? = null, hint: String? = null, today: LocalDate? = null, emptied: String? = null,
+): Picked<LocalDate> {
     val format = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.noDay, form.controls.chooseDay, format::format, initial) { field ->
+    return picked(name, label, hint, form.controls.noDay, form.controls.chooseDay, format::format, initial, emptied) { field ->
         val from = field.value ?: today ?: LocalDate.now()
         DatePickerDialog(context, { _, year, month, day -> field.set(LocalDate.of(year, month + 1, day)) },
             from.year, from.monthValue - 1, from.dayOfMonth)
     }
 }
 
-/** A time of day. */
-fun Parts.time(name: String, label: String, initial: LocalTime? = null, hint: String? = null): Picked<LocalTime> {
+/** A time of day. [emptied]: the words that leave it empty again, where it may be empty. */
+fun Parts.time(
+    name: String, label: String, initial: LocalTime? = null, hint: String? = null, emptied: String? = null,
+): Picked<LocalTime> {
     val format = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.noTime, form.controls.chooseTime, format::format, initial) { field ->
+    return picked(name, label, hint, form.controls.noTime, form.controls.chooseTime, format::format, initial, emptied) { field ->
         val from = field.value ?: LocalTime.of(9, 0)
         TimePickerDialog(context, { _, hour, minute -> field.set(LocalTime.of(hour, minute)) },
             from.hour, from.minute, DateFormat.is24HourFormat(context))
@@ -71,7 +79,8 @@ fun Parts.time(name: String, label: String, initial: LocalTime? = null, hint: St
 }
 
 private fun <T> Parts.picked(
-    name: String, label: String, hint: String?, empty: String, choose: String, write: (T) -> String, initial: T?, dialog: (Picked<T>) -> Dialog,
+    name: String, label: String, hint: String?, empty: String, choose: String, write: (T) -> String, initial: T?,
+    emptied: String?, dialog: (Picked<T>) -> Dialog,
 ): Picked<T> {
     val labelled = Labelled(context, label, hint)
     lateinit var field: Picked<T>
@@ -79,6 +88,13 @@ private fun <T> Parts.picked(
         dialog(field).also(form.dialogs).show()
     }
     labelled.control(button)
-    field = Picked(name, labelled, button, form.drafts, empty, choose, write, initial)
+    val emptying = emptied?.let {
+        Press(context, it, PressLook.QUIET) {
+            field.set(null)
+            field.go()
+        }.apply { contentDescription = "$it: $label" }
+    }
+    emptying?.let { labelled.control(it, R.dimen.space_1, WRAP_CONTENT) }
+    field = Picked(name, labelled, button, form.drafts, empty, choose, write, initial, emptying)
     return field.also { put(labelled, it) }
 }

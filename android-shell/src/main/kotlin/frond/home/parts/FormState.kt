@@ -36,6 +36,12 @@ class ControlWords(
 class Drafts {
     private val kept = HashMap<String, Any?>()
 
+    /** When what is shown was answered, in running time: a clock goes on from there, over a rotation too. */
+    var answered: Long = 0
+
+    /** What the form is sent under, from the first time on. */
+    var id: String? = null
+
     operator fun get(name: String): Any? = kept[name]
 
     operator fun set(name: String, value: Any?) {
@@ -48,7 +54,10 @@ class Drafts {
 
     fun isEmpty(): Boolean = kept.keys.none { !it.startsWith("fold:") }
 
-    fun clear() = kept.clear()
+    fun clear() {
+        kept.clear()
+        id = null
+    }
 }
 
 /** A field of a form: what it is called, and how a person gets to it. */

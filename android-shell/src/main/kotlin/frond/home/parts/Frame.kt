@@ -36,13 +36,10 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
         val inline = context.px(R.dimen.space_4)
         for (part in listOf(bar, pinned, busy, trouble, column)) part.setPaddingRelative(inline, 0, inline, 0)
 
-        if (notRight != null) bar.addView(Press(context, notRight.words, PressLook.QUIET, notRight.act), LayoutParams(0, WRAP_CONTENT, 1f))
+        if (notRight != null) bar.addView(Press(context, notRight.words, PressLook.QUIET, act = notRight.act), LayoutParams(0, WRAP_CONTENT, 1f))
         else bar.addView(View(context), LayoutParams(0, 1, 1f))
         bar.addView(
-            Press(context, leave.words, PressLook.QUIET, leave.act).apply {
-                id = R.id.leave
-                contentDescription = leave.spoken
-            },
+            Press(context, leave.words, PressLook.QUIET, leave.spoken, leave.act).apply { id = R.id.leave },
             LayoutParams(WRAP_CONTENT, WRAP_CONTENT).apply { marginStart = context.px(R.dimen.space_4) },
         )
         val limited = Column(context, context.px(R.dimen.measure))
@@ -71,8 +68,8 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
     }
 
     /** Stays in reach above the screen, however far down it is read. */
-    internal fun pin(words: String, look: PressLook, act: () -> Unit) {
-        pinned.addView(Press(context, words, look, act), LayoutParams(MATCH_PARENT, WRAP_CONTENT))
+    internal fun pin(words: String, look: PressLook, what: Any?, act: () -> Unit) {
+        pinned.addView(Press(context, words, look, act = act).also { it.tag = what }, LayoutParams(MATCH_PARENT, WRAP_CONTENT))
     }
 
     /** It did not work: said at once, above the screen, which stays as it is. */

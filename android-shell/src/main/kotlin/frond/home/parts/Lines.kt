@@ -6,6 +6,7 @@ import android.text.Editable
 import android.text.InputFilter
 import android.text.InputType
 import android.text.TextWatcher
+import android.text.method.DigitsKeyListener
 import android.text.method.PasswordTransformationMethod
 import android.view.Gravity
 import android.view.View
@@ -30,6 +31,7 @@ class Written internal constructor(
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         edit.setText(drafts[name] as? String ?: initial)
         edit.addTextChangedListener(object : TextWatcher {
             override fun beforeTextChanged(text: CharSequence?, start: Int, count: Int, after: Int) = Unit
@@ -39,6 +41,12 @@ class Written internal constructor(
                 wrong(null)
             }
         })
+    }
+
+    /** Writes something into it, as if it had been typed. */
+    fun write(text: String) {
+        edit.setText(text)
+        edit.setSelection(text.length)
     }
 
     /** A secret, taken once: the field and what is kept of it are empty afterwards. */
@@ -59,6 +67,13 @@ class Written internal constructor(
 fun Parts.line(name: String, label: String, initial: String = "", longest: Int? = null, hint: String? = null): Written =
     written(name, label, initial, longest, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES)
 
+/** A number that may have a part behind its point or comma, as typed. */
+fun Parts.decimal(name: String, label: String, initial: String = "", hint: String? = null): Written =
+    written(name, label, initial, null, hint, InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL).apply {
+        // Either sign, whichever the keyboard has.
+        edit.keyListener = DigitsKeyListener.getInstance("0123456789.,")
+    }
+
 /** A few sentences in the person's own words. */
 fun Parts.passage(name: String, label: String, initial: String = "", longest: Int? = null, hint: String? = null): Written =
     written(
@@ -69,11 +84,23 @@ fun Parts.passage(name: String, label: String, initial: String = "", longest: In
         edit.gravity = Gravity.START or Gravity.TOP
     }
 
-/** Something secret. It is not shown unless she wants to see it, lives in no draft, and is gone after a rotation. */
-fun Parts.secret(name: String, label: String, hint: String? = null): Written {
+/**
+ * Something secret. It is in no saved state, and can be neither copied nor learned. [open]: it is seen while it is typed, as
+ * words from paper are. [keeps]: it stays in memory while the form is shown again, so that it need not be typed twice; what
+ * opens the app is never kept.
+ */
+fun Parts.secret(name: String, label: String, hint: String? = null, open: Boolean = false, keeps: Boolean = false): Written {
+    val hides = if (open) InputType.TYPE_TEXT_VARIATION_VISIBLE_PASSWORD else InputType.TYPE_TEXT_VARIATION_PASSWORD
     val field = written(
-        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD, Drafts(),
+        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or hides, if (keeps) form.drafts else Drafts(),
     )
+    field.edit.sensitive()
+    if (open) {
+        // Twelve words are longer than a line.
+        field.edit.isSingleLine = false
+        field.edit.setHorizontallyScrolling(false)
+        return field
+    }
     lateinit var show: Press
     show = Press(context, form.controls.showSecret, PressLook.QUIET) {
         val edit = field.edit
@@ -125,9 +152,13 @@ class Whole internal constructor(
 ) : Field {
     /** The number; nothing where none stands there, or one outside of what can be. */
     val value: Int? get() = edit.text.toString().trim().toIntOrNull()?.takeIf { it in range }
+
+    /** Nothing stands there. */
+    val isEmpty: Boolean get() = edit.text.isBlank()
     override val place: View get() = labelled
 
     init {
+        labelled.tag = name
         edit.setText(drafts[name] as? String ?: initial?.toString().orEmpty())
         edit.addTextChangedListener(object : TextWatcher {
             override fun beforeTextChanged(text: CharSequence?, start: Int, count: Int, after: Int) = Unit

@@ -45,6 +45,12 @@ internal fun View.notCollected() {
     }
 }
 
+/** Programs that help with using the phone see it; others that merely listen do not (from Android 14). */
+@Newer
+internal fun View.sensitive() {
+    if (Build.VERSION.SDK_INT >= 34) setAccessibilityDataSensitive(View.ACCESSIBILITY_DATA_SENSITIVE_YES)
+}
+
 @Newer
 internal fun AccessibilityNodeInfo.heading() {
     if (Build.VERSION.SDK_INT >= 28) isHeading = true

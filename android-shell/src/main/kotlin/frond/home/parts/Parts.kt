@@ -119,7 +119,8 @@ open class Parts internal constructor(
     }
 
     /** The next thing to do: the largest thing to press. */
-    fun next(words: String, act: () -> Unit) = add(Press(context, words, PressLook.NEXT, act), R.dimen.space_5)
+    fun next(words: String, what: Any? = null, act: () -> Unit) =
+        add(Press(context, words, PressLook.NEXT, act = act).apply { tag = what }, R.dimen.space_5)
 
     /** Things offered alike, as large as each other. */
     fun equal(offers: List<ToPress>) {
@@ -128,7 +129,7 @@ open class Parts internal constructor(
         for (offer in offers) {
             val params = LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT)
             if (group.childCount > 0) params.topMargin = context.px(R.dimen.space_2)
-            group.addView(Press(context, offer.words, PressLook.EQUAL, offer.act), params)
+            group.addView(offer.press(context, PressLook.EQUAL), params)
         }
         add(group, if (this is Inner) R.dimen.space_3 else R.dimen.space_5)
     }
@@ -136,18 +137,29 @@ open class Parts internal constructor(
     /** What else can be done. */
     fun also(offers: List<ToPress>) {
         for ((at, offer) in offers.withIndex()) {
-            val press = Press(context, offer.words, PressLook.QUIET, offer.act)
-            add(press, if (at == 0) R.dimen.space_4 else R.dimen.space_1, WRAP_CONTENT)
+            add(offer.press(context, PressLook.QUIET), if (at == 0) R.dimen.space_4 else R.dimen.space_1, WRAP_CONTENT)
         }
     }
+
+    /** One more thing that can be done here. [spoken]: what it is about, for those who listen. */
+    fun offer(words: String, spoken: String? = null, what: Any? = null, act: () -> Unit) =
+        equal(listOf(ToPress(words, spoken, what, act)))
 
     /** What waits until it is wanted. [name] keeps it open over a rotation. */
     fun fold(name: String, title: String, open: Boolean = false, fill: Parts.() -> Unit) {
         val fold = Fold(context, title, form.controls, form.drafts.flag("fold:$name", open)) { now ->
             form.drafts["fold:$name"] = now
         }
+        fold.tag = "fold:$name"
         add(fold, R.dimen.space_4)
         Inner(context, fold.inside, form).fill()
+    }
+
+    /** The same with fields in it, whose answers are read later. */
+    internal fun <T : Any> folded(name: String, title: String, fill: Parts.() -> T): T {
+        lateinit var made: T
+        fold(name, title) { made = fill() }
+        return made
     }
 
     /** Long work goes on; it says so once. */
@@ -166,8 +178,13 @@ open class Parts internal constructor(
     }
 }
 
-/** Something to press, and what it does. [spoken]: its words for those who listen, where they are others. */
-class ToPress(val words: String, val spoken: String? = null, val act: () -> Unit)
+/**
+ * Something to press, and what it does. [spoken]: its words for those who listen, where they are others. [what]: what it
+ * stands for in the core's own terms; nothing is shown of it, it is there to be found whatever the language.
+ */
+class ToPress(val words: String, val spoken: String? = null, val what: Any? = null, val act: () -> Unit) {
+    internal fun press(context: Context, look: PressLook) = Press(context, words, look, spoken, act).also { it.tag = what }
+}
 
 /** Parts inside another part. */
 internal class Inner(context: Context, column: LinearLayout, form: FormState) : Parts(context, column, form)

@@ -22,10 +22,11 @@ enum class PressLook {
 
 /** Something to press. */
 @SuppressLint("ViewConstructor")
-internal class Press(context: Context, words: String, look: PressLook, act: () -> Unit) :
+internal class Press(context: Context, words: String, look: PressLook, spoken: String? = null, act: () -> Unit) :
     Button(context, null, 0, android.R.style.Widget_Material_Button_Borderless) {
     init {
         text = words
+        contentDescription = spoken
         isAllCaps = false
         stateListAnimator = null
         minWidth = context.px(R.dimen.target_least)

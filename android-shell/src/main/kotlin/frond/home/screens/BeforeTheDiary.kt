@@ -33,7 +33,7 @@ internal fun Page.code(screen: CodeScreen) {
         frame.later(wait.millis.toLong()) { go.whole(WholeRequest.Begin) }
     } else {
         val code = secret(screen.code.field.key(), screen.code.label, screen.code.hint)
-        next(screen.submit) { go.whole(WholeRequest.GiveCode(code.taken())) }
+        next(screen.submit, SEND) { go.whole(WholeRequest.GiveCode(code.taken())) }
         code.whenDone { go.whole(WholeRequest.GiveCode(code.taken())) }
     }
     also(screen.actions)

@@ -26,10 +26,10 @@ class Page(
 ) : Parts(frame.context, frame.column, form) {
     /** Presses for the actions of a record, each doing what the core says it does. */
     fun presses(actions: List<Action>): List<ToPress> =
-        actions.filterNot { it.does is Does.Signs }.map { ToPress(it.label) { go.press(it.does) } }
+        actions.filterNot { it.does is Does.Signs }.map { ToPress(it.label, what = it.does) { go.press(it.does) } }
 
     /** The next thing to do. */
-    fun next(action: Action) = next(action.label) { go.press(action.does) }
+    fun next(action: Action) = next(action.label, action.does) { go.press(action.does) }
 
     /** What else can be done, except what stands on the screen already. */
     fun also(actions: List<Action>, but: List<Does> = emptyList()) = also(presses(actions.filterNot { it.does in but }))
@@ -43,7 +43,7 @@ class Page(
     }
 
     /** Stays in reach above the screen, however far down it is read. */
-    fun pin(words: String, act: () -> Unit) = frame.pin(words, PressLook.NEXT, act)
+    fun pin(words: String, what: Any? = null, act: () -> Unit) = frame.pin(words, PressLook.NEXT, what, act)
 }
 
 /** The words of the controls, from those that the core chose. */

@@ -12,6 +12,7 @@ import frond.home.parts.ToPress
 import frond.home.parts.every
 import frond.home.parts.later
 import frond.home.parts.whenGone
+import frond.home.parts.tell
 
 /**
  * A practice with its clock. Stop stands above everything and never scrolls away. What counts as practised is the core's
@@ -21,12 +22,12 @@ import frond.home.parts.whenGone
 internal fun Page.running(screen: RunningScreen) {
     val running = screen.view.state == TimerState.RUNNING
     val stop = screen.buttons.firstOrNull { it.event is PracticeEvent.Stop }
-    if (stop != null) pin(stop.label) { go.now(Request.During(stop.event)) }
+    if (stop != null) pin(stop.label, stop.event) { go.now(Request.During(stop.event)) }
     title(screen.title)
     quiet(screen.part)
 
     val before = screen.view.partMillis.toLong()
-    val began = SystemClock.elapsedRealtime()
+    val began = form.drafts.answered
     val passed = { if (running) SystemClock.elapsedRealtime() - began + before else before }
     screen.pacer?.let { pacer ->
         val cueing = phone.cues(pacer.cues, words.language)
@@ -39,16 +40,27 @@ internal fun Page.running(screen: RunningScreen) {
     add(Clock(context, screen.clockSpoken, "${words.spoken.clock}: ", running, passed))
     text(screen.line)
 
-    equal(screen.buttons.filterNot { it.event is PracticeEvent.Stop }.map { ToPress(it.label) { go.ask(Request.During(it.event)) } })
+    val others = screen.buttons.filterNot { it.event is PracticeEvent.Stop }
+    fun during(event: PracticeEvent) = go.ask(Request.During(event))
+    if (running) {
+        equal(others.map { ToPress(it.label, what = it.event) { during(it.event) } })
+    } else {
+        // While nothing runs, what begins or goes on is the next thing.
+        others.firstOrNull()?.let { first -> next(first.label, first.event) { during(first.event) } }
+        equal(others.drop(1).map { ToPress(it.label, what = it.event) { during(it.event) } })
+    }
     text(screen.used, screen.position, screen.instruction)
     if (screen.smaller.isNotEmpty()) {
-        fold("smaller", words.tell.smaller) {
-            equal(screen.smaller.map { ToPress(it.label) { go.ask(Request.During(it.event)) } })
-        }
+        // Smaller is one press away, never two.
+        heading(words.tell.smaller)
+        equal(screen.smaller.map { ToPress(it.label, what = it.event) { during(it.event) } })
     }
     quiet(words.tell.screenOn)
     cautions(screen.cautions)
     also(screen.actions)
+
+    // Said as well: the screen comes again in place of itself, and a screen reader would not read it.
+    screen.line?.let { line -> frame.post { frame.tell(line) } }
 
     if (running) {
         // Noted more often than the core asks for: a note that comes late must not cost time that was practised.

@@ -2,6 +2,7 @@ package frond.home.ways
 
 import android.os.Handler
 import android.os.Looper
+import android.os.SystemClock
 import frond.core.Does
 import frond.core.Duty
 import frond.core.FormWords
@@ -23,8 +24,12 @@ interface Go {
     /** Something is asked of the open diary, or written down. */
     fun ask(request: Request)
 
-    /** Something to write down: under the id of its form where it has one. [happened]: when; nothing: now. */
-    fun tell(told: Told, id: String? = null, happened: Instant? = null)
+    /**
+     * Something to write down. Without an [id] of the record's a new one is made; either stays the same for the form that is
+     * shown, so that sending it again writes nothing twice. [happened]: when; nothing: now. [then]: where to go once it is
+     * written, in place of "it is kept".
+     */
+    fun tell(told: Told, id: String? = null, happened: Instant? = null, then: Does? = null)
 
     /** Something is asked of the diary as a whole. */
     fun whole(request: WholeRequest)
@@ -65,6 +70,9 @@ class Ways(private val door: Door) : Go {
     private var number = 0
     private var waiting = false
     private val late = Runnable { shows?.busy(true) }
+
+    /** What is shown. */
+    internal val view: View? get() = seen?.view
 
     /** Told whenever there is or is no way back inside the app. */
     var changed: (Boolean) -> Unit = {}
@@ -107,7 +115,16 @@ class Ways(private val door: Door) : Go {
 
     override fun whole(request: WholeRequest) = ask(null) { door.whole(request, it) }
 
-    override fun tell(told: Told, id: String?, happened: Instant?) = ask(null) { door.tell(told, id, happened, it) }
+    override fun tell(told: Told, id: String?, happened: Instant?, then: Does?) {
+        if (waiting) return
+        val under = drafts.id ?: id
+        drafts.id = under
+        ask(null, came = { answer ->
+            // The form has done its work: another one begins empty, and under an id of its own.
+            drafts.clear()
+            if (then == null) arrived(null, answer) else press(then)
+        }) { answered -> door.tell(told, under, happened, { drafts.id = it }, answered) }
+    }
 
     override fun now(request: Request) = ask(null, drop = false) { door.ask(request, it) }
 
@@ -121,7 +138,13 @@ class Ways(private val door: Door) : Go {
     }
 
     /** One thing after the other: a second press while the first is not answered is no second wish. */
-    private fun ask(does: Does?, drop: Boolean = true, first: Boolean = false, send: ((Answer) -> Unit) -> Unit) {
+    private fun ask(
+        does: Does?,
+        drop: Boolean = true,
+        first: Boolean = false,
+        came: (Answer.Seen) -> Unit = { arrived(does, it) },
+        send: ((Answer) -> Unit) -> Unit,
+    ) {
         if (waiting && drop) return
         waiting = true
         val mine = ++number
@@ -130,11 +153,11 @@ class Ways(private val door: Door) : Go {
         send { answer ->
             // Duties are carried out whatever came after.
             if (answer is Answer.Seen) shows?.carryOut(answer.duties)
-            if (mine == number) answered(does, first, answer)
+            if (mine == number) answered(first, answer, came)
         }
     }
 
-    private fun answered(does: Does?, first: Boolean, answer: Answer) {
+    private fun answered(first: Boolean, answer: Answer, came: (Answer.Seen) -> Unit) {
         waiting = false
         handler.removeCallbacks(late)
         shows?.busy(false)
@@ -144,7 +167,7 @@ class Ways(private val door: Door) : Go {
                 if (answer.again == Again.BEGIN && !first) begin()
                 shows?.trouble(answer.says, answer.words)
             }
-            is Answer.Seen -> arrived(does, answer)
+            is Answer.Seen -> came(answer)
         }
     }
 
@@ -155,6 +178,7 @@ class Ways(private val door: Door) : Go {
         val anew = trail.arrive(answer.view.ownAddress() ?: does?.takeIf { it.looks() }, kind) || !same
         if (anew) drafts.clear()
         seen = answer
+        drafts.answered = SystemClock.elapsedRealtime()
         changed(trail.hasBack())
         val on = saved.lastOrNull()
         if (on != null && answer.view.ownAddress() == Does.Today) {
