@@ -1,6 +1,6 @@
 package frond.home.looked
 
-import frond.core.KeeperException
+import frond.core.KeeperTrouble
 import frond.core.KeyKeeper
 import javax.crypto.AEADBadTagException
 import javax.crypto.Cipher
@@ -25,13 +25,13 @@ class SoftKeeper : KeyKeeper {
     }
 
     override fun unwrap(wrap: ByteArray): ByteArray {
-        val secret = keys[wrap.first()] ?: throw KeeperException.KeyGone()
+        val secret = keys[wrap.first()] ?: throw KeeperTrouble.KeyGone()
         val cipher = Cipher.getInstance("AES/GCM/NoPadding")
         cipher.init(Cipher.DECRYPT_MODE, secret, GCMParameterSpec(128, wrap, 1, 12))
         try {
             return cipher.doFinal(wrap, 13, wrap.size - 13)
         } catch (_: AEADBadTagException) {
-            throw KeeperException.Failed()
+            throw KeeperTrouble.Failed()
         }
     }
 
