@@ -8,7 +8,6 @@ import frond.core.Frond
 import frond.core.KeyKeeper
 import frond.core.Moment
 import frond.home.door.CodeSeen
-import frond.home.door.Door
 import frond.home.door.RealDoor
 import frond.home.duties.files.Waiting
 import frond.home.duties.keys.PhoneKeys
@@ -27,18 +26,30 @@ open class FrondApp : Application() {
     val beside: ExecutorService by lazy { Executors.newSingleThreadExecutor { Thread(it, "files") } }
 
     /** What waits while another program is in front. */
-    val waiting = Waiting()
+    var waiting = Waiting()
+        private set
+
+    private var real: RealDoor? = null
+    private var made: CodeSeen? = null
 
     /** The one door. */
-    val door: CodeSeen by lazy {
-        val front = Handler(Looper.getMainLooper())
-        CodeSeen(real(front))
-    }
+    val door: CodeSeen get() = made ?: CodeSeen(make()).also { made = it }
 
-    private fun real(front: Handler): Door =
-        RealDoor(behind, { front.post(it) }, ::now) {
+    private fun make(): RealDoor {
+        val front = Handler(Looper.getMainLooper())
+        val door = RealDoor(behind, { front.post(it) }, ::now) {
             Frond(folder().path, Locale.getDefault().toLanguageTag(), COVERED, keeper())
         }
+        return door.also { real = it }
+    }
+
+    /** Puts the core away; whoever asks next has a new one. A phone does it by ending the process. */
+    protected fun end() {
+        real?.end()
+        real = null
+        made = null
+        waiting = Waiting()
+    }
 
     /** Where the diary lies: inside the app's own folder, and out of the system's backups. */
     protected open fun folder(): File = noBackupFilesDir.resolve("diary")

@@ -9,12 +9,19 @@ import java.time.ZoneId
 
 /** The app with a key keeper in memory and a clock that the test moves; everything else is the app's own. */
 class TestApp : FrondApp() {
-    private val keeper = SoftKeeper()
+    /** What keeps the key; another may be put in its place before anything is asked. */
+    var keeper: KeyKeeper = SoftKeeper()
 
     /** The wall clock when the running time was nothing. It goes on with the running time. */
     var wall: Instant = Instant.parse("2026-03-02T09:00:00Z")
 
     override fun keeper(): KeyKeeper = keeper
+
+    /** The process ends as the phone ends it, without a word; the next window begins a new one. The key store stays. */
+    fun newProcess() {
+        end()
+        behind.submit {}.get()
+    }
 
     override fun now(): Moment {
         val wall = wall.plusMillis(SystemClock.elapsedRealtime())
