@@ -211,7 +211,7 @@ class MainActivity : Activity(), Shows {
 
     /** In reach from every screen of an open diary. */
     private fun notRight(view: View, words: FormWords): ToPress? = when (view) {
-        is View.Screen -> ToPress(words.frame.notRight) { ways.press(Does.Signs) }
+        is View.Screen -> ToPress(words.frame.notRight, what = NOT_RIGHT) { ways.press(Does.Signs) }
         is View.Whole -> null
     }
 
@@ -231,5 +231,6 @@ class MainActivity : Activity(), Shows {
 
     private companion object {
         const val WHERE = "where"
+        const val NOT_RIGHT = "not-right"
     }
 }

@@ -36,7 +36,7 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
         val inline = context.px(R.dimen.space_4)
         for (part in listOf(bar, pinned, busy, trouble, column)) part.setPaddingRelative(inline, 0, inline, 0)
 
-        if (notRight != null) bar.addView(Press(context, notRight.words, PressLook.QUIET, act = notRight.act), LayoutParams(0, WRAP_CONTENT, 1f))
+        if (notRight != null) bar.addView(notRight.press(context, PressLook.QUIET), LayoutParams(0, WRAP_CONTENT, 1f))
         else bar.addView(View(context), LayoutParams(0, 1, 1f))
         bar.addView(
             Press(context, leave.words, PressLook.QUIET, leave.spoken, leave.act).apply { id = R.id.leave },
