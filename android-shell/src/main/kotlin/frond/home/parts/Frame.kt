@@ -36,7 +36,7 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
         val inline = context.px(R.dimen.space_4)
         for (part in listOf(bar, pinned, busy, trouble, column)) part.setPaddingRelative(inline, 0, inline, 0)
 
-        if (notRight != null) bar.addView(Press(context, notRight.words, PressLook.QUIET, act = notRight.act), LayoutParams(0, WRAP_CONTENT, 1f))
+        if (notRight != null) bar.addView(notRight.press(context, PressLook.QUIET), LayoutParams(0, WRAP_CONTENT, 1f))
         else bar.addView(View(context), LayoutParams(0, 1, 1f))
         bar.addView(
             Press(context, leave.words, PressLook.QUIET, leave.spoken, leave.act).apply { id = R.id.leave },
@@ -73,10 +73,15 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
     }
 
     /** It did not work: said at once, above the screen, which stays as it is. */
-    fun trouble(says: String) {
+    fun trouble(says: String) = told(says, View.ACCESSIBILITY_LIVE_REGION_ASSERTIVE)
+
+    /** Something was done, or is being done: said in its turn, above the screen. */
+    fun told(says: String) = told(says, View.ACCESSIBILITY_LIVE_REGION_POLITE)
+
+    private fun told(says: String, how: Int) {
         trouble.removeAllViews()
         trouble.visibility = VISIBLE
-        trouble.accessibilityLiveRegion = View.ACCESSIBILITY_LIVE_REGION_ASSERTIVE
+        trouble.accessibilityLiveRegion = how
         val inline = context.px(R.dimen.space_4)
         val text = TextView(context).apply {
             text = says

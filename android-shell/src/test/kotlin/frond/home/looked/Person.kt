@@ -14,6 +14,7 @@ import frond.core.EntryId
 import frond.core.Screen
 import frond.core.Told
 import frond.home.door.Answer
+import frond.home.parts.Clock
 import org.robolectric.shadows.ShadowDialog
 import java.time.LocalDate
 import java.time.LocalTime
@@ -36,6 +37,31 @@ class Person(val opened: Opened) {
         check(found.size == 1) { "$what is there ${found.size} times on \"${opened.title}\": ${pressable()}" }
         found.single().performClick()
         opened.settle()
+    }
+
+    /** How large it is. */
+    fun size(what: Any): Pair<Int, Int> = buttons(what).single().let { it.width to it.height }
+
+    /** What the clock of a practice shows, in seconds. */
+    fun clock(): Int {
+        val (minutes, seconds) = views.filterIsInstance<Clock>().single().text.split(":").map(String::toInt)
+        return minutes * 60 + seconds
+    }
+
+    /** Home, as she finds it: over Today where it is offered, else back. */
+    fun home() {
+        var left = 12
+        while (opened.screen !is Screen.Today) {
+            check(left-- > 0) { "no way to Today from \"${opened.title}\"" }
+            if (sees(Does.Today)) press(Does.Today) else back()
+        }
+    }
+
+    /** To a screen, as she finds it: from here, from Today, or over everything that is not needed every day. */
+    fun to(does: Does) {
+        if (!sees(does)) home()
+        if (!sees(does)) press(Does.More)
+        press(does)
     }
 
     /** What can be pressed, for a message. */
