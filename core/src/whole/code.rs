@@ -25,6 +25,11 @@ impl Holder {
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
         let code = Passphrase::new(code);
+        // It may be the first thing that is asked of this process.
+        let _opened = self.in_the_way(keeper, moment);
+        if self.code_for == CodeFor::Form && matches!(self.state, State::Open(_)) {
+            return self.prove(code.ok(), keeper, moment);
+        }
         let backup = self.code_for == CodeFor::Backup && matches!(self.state, State::Stuck(_));
         if !backup && !matches!(self.state, State::CodeAsked) {
             return self.begin(keeper, moment);
@@ -46,6 +51,35 @@ impl Holder {
             State::CodeAsked => Ok(self.code_wrong(moment)),
             _ => self.begin(keeper, moment),
         }
+    }
+
+    /// Another code takes the place of the one in use only from somebody who knows that: whoever was handed the
+    /// open phone cannot shut its owner out.
+    fn prove(
+        &mut self,
+        given: Option<Passphrase>,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        if self.tries.wait(moment) > 0 {
+            return Ok(self.code_asked(moment, vec![]));
+        }
+        let Some(given) = given else {
+            let missing = Problem::new(&self.words, FormField::Code, Amiss::CodeMissing);
+            return Ok(self.code_asked(moment, vec![missing]));
+        };
+        if !self.is_code(&given) {
+            self.tries.count(moment);
+            return Ok(self.code_wrong(moment));
+        }
+        self.tries.forget(moment);
+        self.code_for = CodeFor::Diary;
+        self.proved = true;
+        self.code_form(keeper, moment)
+    }
+
+    fn is_code(&self, given: &Passphrase) -> bool {
+        self.code.as_ref().is_some_and(|code| code.expose() == given.expose())
     }
 
     /// The code is asked for, with what is left of a wait.
@@ -82,6 +116,10 @@ impl Holder {
             return self.asked(Request::Keeping, keeper, moment);
         }
         let (coded, wait) = (self.code.is_some(), self.tries.wait(moment));
+        if coded && !self.proved {
+            self.code_for = CodeFor::Form;
+            return Ok(self.code_asked(moment, vec![]));
+        }
         let phrase = self.companion()?.has_phrase();
         let form = SetCodeScreen::new(self.words(), coded, phrase, wait, problems);
         Ok(Seen::whole(WholeScreen::SetCode(form)))
@@ -99,6 +137,9 @@ impl Holder {
         if let Some(way) = self.in_the_way(keeper, moment) {
             return Ok(way);
         }
+        if self.code.is_some() && !self.proved {
+            return self.code_form(keeper, moment);
+        }
         let typed =
             |own: &Option<Passphrase>| own.as_ref().map_or(0, |own| own.expose().chars().count());
         let wrong = |words, field, amiss| Problem::new(words, field, amiss);
@@ -115,6 +156,7 @@ impl Holder {
             return self.code_form_with(problem.into_iter().collect(), keeper, moment);
         }
         self.tries.prepare(moment);
+        self.proved = false;
         self.under(new, keeper, moment)?;
         self.done(Done::CodeSet)
     }
@@ -130,19 +172,19 @@ impl Holder {
         if let Some(way) = self.in_the_way(keeper, moment) {
             return Ok(way);
         }
-        let (Some(code), 0) = (&self.code, self.tries.wait(moment)) else {
+        if self.code.is_none() || self.tries.wait(moment) > 0 {
             return self.code_form(keeper, moment);
-        };
-        let right = given.as_ref().is_some_and(|given| given.expose() == code.expose());
-        if given.is_none() {
+        }
+        let Some(given) = given else {
             let missing = Problem::new(self.words(), FormField::Code, Amiss::CodeMissing);
             return self.code_form_with(vec![missing], keeper, moment);
-        }
-        if !right {
+        };
+        if !self.is_code(&given) {
             self.tries.count(moment);
             let wrong = Problem::new(self.words(), FormField::Code, Amiss::CodeWrong);
             return self.code_form_with(vec![wrong], keeper, moment);
         }
+        self.proved = false;
         self.under(None, keeper, moment)?;
         self.tries.remove();
         self.done(Done::CodeRemoved)

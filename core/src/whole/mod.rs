@@ -3,8 +3,8 @@
 //! surface behaves the same and is told only what to lay out.
 //!
 //! Decides what stands in the way of an open diary and what is shown instead; what waits (a plan handed over,
-//! twelve words, a copy looked into, a code); what each [`Does`] leads to ([`press`]); and how often a code may
-//! be tried ([`tries`]). Leaves what is written and what the rule says to the companion, what is said to
+//! twelve words, a copy looked into, a code); what each [`Does`] leads to (`press`); and how often a code may
+//! be tried (`tries`). Leaves what is written and what the rule says to the companion, what is said to
 //! [`crate::screens`], and what wraps the key to the keeper that comes in with each call.
 //!
 //! Start reading at [`Holder`], then `stand`.
@@ -74,6 +74,8 @@ pub struct Holder {
     code: Option<Passphrase>,
     /// What a code was last asked for.
     code_for: CodeFor,
+    /// The code in use was given once more just now, so that another may take its place.
+    proved: bool,
     /// A diary that was just started: the first run comes first, once.
     fresh: bool,
     /// A plan that was handed over and waits to be read.
@@ -103,8 +105,12 @@ enum State {
 /// What a code is asked for.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum CodeFor {
+    /// Opening the diary.
     Diary,
+    /// Looking into a backup.
     Backup,
+    /// Another code in its place.
+    Form,
 }
 
 impl Holder {
@@ -124,6 +130,7 @@ impl Holder {
             state: State::Shut,
             code: None,
             code_for: CodeFor::Diary,
+            proved: false,
             fresh: false,
             plan: None,
             phrase: None,
@@ -199,6 +206,7 @@ impl Holder {
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
         self.pressed = None;
+        self.proved = false;
         self.asked(request, keeper, moment)
     }
 
@@ -213,6 +221,11 @@ impl Holder {
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
         self.pressed = None;
+        let of_code = matches!(
+            request,
+            WholeRequest::CodeForm | WholeRequest::SetCode { .. } | WholeRequest::RemoveCode { .. }
+        );
+        self.proved &= of_code;
         match request {
             WholeRequest::Begin | WholeRequest::TryAgain => self.begin(keeper, moment),
             WholeRequest::StartNew => self.start_new(keeper, moment),
@@ -220,7 +233,7 @@ impl Holder {
             WholeRequest::CodeForm => self.code_form(keeper, moment),
             WholeRequest::SetCode { new, again } => self.set_code(new, again, keeper, moment),
             WholeRequest::RemoveCode { code } => self.remove_code(code, keeper, moment),
-            WholeRequest::Lock => Ok(self.lock(keeper, moment)),
+            WholeRequest::Lock => self.lock(keeper, moment),
             WholeRequest::NewPhrase => self.new_phrase(keeper, moment),
             WholeRequest::PhraseWritten => self.phrase_written(keeper, moment),
             WholeRequest::CheckPhrase { words } => self.check_phrase(words, keeper, moment),

@@ -21,6 +21,7 @@ pub(super) fn press(
     if holder.pressed.is_some_and(|(last, _)| last != does) {
         holder.pressed = None;
     }
+    holder.proved &= matches!(does, Does::CodeForm | Does::NewKeys);
     let request = match does {
         Does::ConfirmStep => return holder.tell(does, Told::ConfirmStep, keeper, moment),
         Does::ConfirmTime => return holder.tell(does, Told::TimeConfirmed, keeper, moment),
@@ -34,7 +35,7 @@ pub(super) fn press(
         Does::AcceptProgramme => return holder.add_plan_form(keeper, moment),
         Does::NotMine => return holder.plan_not_mine(keeper, moment),
         Does::NewKeys | Does::CodeForm => return holder.code_form(keeper, moment),
-        Does::Lock => return Ok(holder.lock(keeper, moment)),
+        Does::Lock => return holder.lock(keeper, moment),
         Does::MakePhrase => return holder.new_phrase(keeper, moment),
         Does::OpenByPhrase => return holder.open_by_phrase_form(keeper, moment),
         Does::MakeCopy => return holder.copy_form(keeper, moment),

@@ -70,7 +70,11 @@ impl Holder {
     }
 
     /// Puts the open diary and its code out of memory. What was planned stays planned.
-    pub(super) fn lock(&mut self, keeper: &dyn KeyKeeper, moment: &Moment) -> Seen {
+    pub(super) fn lock(
+        &mut self,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
         let mut phrase = false;
         if let State::Open(companion) = &mut self.state {
             phrase = companion.has_phrase();
@@ -82,6 +86,7 @@ impl Holder {
         self.phrase = None;
         self.copy = None;
         self.pressed = None;
+        self.proved = false;
         if matches!(self.state, State::Open(_) | State::Shut) {
             self.close();
             if coded {
@@ -89,12 +94,14 @@ impl Holder {
             }
         }
         match self.screen_of(moment, vec![]) {
-            Some(screen) => Seen::whole(screen),
+            Some(screen) => Ok(Seen::whole(screen)),
             // Without a code nothing can be locked; the form for one says so.
-            None if keeper.kind() == KeeperKind::PhoneKeyStore => Seen::whole(
-                WholeScreen::SetCode(SetCodeScreen::new(&self.words, false, phrase, 0, vec![])),
-            ),
-            None => self.no_diary(),
+            None if keeper.kind() == KeeperKind::PhoneKeyStore => {
+                let form = SetCodeScreen::new(&self.words, false, phrase, 0, vec![]);
+                Ok(Seen::whole(WholeScreen::SetCode(form)))
+            }
+            // A surface with a passphrase has it at hand as long as it runs.
+            None => self.asked(Request::Keeping, keeper, moment),
         }
     }
 

@@ -229,6 +229,13 @@ impl Home {
         self.whole(WholeRequest::GiveCode { code: code.to_owned() })
     }
 
+    /// Another code in place of the one in use.
+    pub(super) fn change(&mut self, old: &str, new: &str) -> Result<View, Trouble> {
+        assert_eq!(name(&self.try_whole(WholeRequest::CodeForm)?.view), "code");
+        assert_eq!(name(&self.give(old)), "set code");
+        Ok(self.try_whole(set(new))?.view)
+    }
+
     /// Something is told; the id under which it was kept.
     pub(super) fn tell(&mut self, number: u32) -> EntryId {
         match self.try_tell(number) {

@@ -3,17 +3,16 @@ package frond.home
 import android.app.Application
 import android.os.Handler
 import android.os.Looper
-import android.os.SystemClock
-import android.provider.Settings
 import frond.core.Covered
 import frond.core.Frond
 import frond.core.KeyKeeper
 import frond.core.Moment
-import frond.home.door.Door
+import frond.home.door.CodeSeen
 import frond.home.door.RealDoor
+import frond.home.duties.files.Waiting
+import frond.home.duties.keys.PhoneKeys
+import frond.home.duties.senses.PhoneClock
 import java.io.File
-import java.time.Instant
-import java.time.ZoneId
 import java.util.Locale
 import java.util.concurrent.ExecutorService
 import java.util.concurrent.Executors
@@ -23,40 +22,50 @@ open class FrondApp : Application() {
     /** The one thread that talks to the core. */
     val behind: ExecutorService by lazy { Executors.newSingleThreadExecutor { Thread(it, "core") } }
 
-    private var made: RealDoor? = null
+    /** One more, for files and reminders, so that a slow file keeps nobody waiting. */
+    val beside: ExecutorService by lazy { Executors.newSingleThreadExecutor { Thread(it, "files") } }
+
+    /** What waits while another program is in front. */
+    var waiting = Waiting()
+        private set
+
+    private var real: RealDoor? = null
+    private var made: CodeSeen? = null
 
     /** The one door. */
-    val door: Door get() = made ?: make().also { made = it }
+    val door: CodeSeen get() = made ?: CodeSeen(make()).also { made = it }
 
     private fun make(): RealDoor {
         val front = Handler(Looper.getMainLooper())
-        return RealDoor(behind, { front.post(it) }, ::now) {
+        val door = RealDoor(behind, { front.post(it) }, ::now) {
             Frond(folder().path, Locale.getDefault().toLanguageTag(), COVERED, keeper())
         }
+        return door.also { real = it }
     }
 
     /** Puts the core away; whoever asks next has a new one. A phone does it by ending the process. */
     protected fun end() {
-        made?.end()
+        real?.end()
+        real = null
         made = null
+        waiting = Waiting()
     }
 
     /** Where the diary lies: inside the app's own folder, and out of the system's backups. */
     protected open fun folder(): File = noBackupFilesDir.resolve("diary")
 
     /** What keeps the diary's key. */
-    protected open fun keeper(): KeyKeeper = throw UnsupportedOperationException("comes with the duties")
+    protected open fun keeper(): KeyKeeper = PhoneKeys(this)
 
     /** What the phone's clocks say. */
     protected open fun now(): Moment {
-        val wall = Instant.now()
-        val zone = ZoneId.systemDefault()
+        val time = PhoneClock.read(this)
         return Moment(
-            wallMillis = wall.toEpochMilli(),
-            zone = zone.id,
-            offsetMinutes = zone.rules.getOffset(wall).totalSeconds / 60,
-            boot = Settings.Global.getInt(contentResolver, Settings.Global.BOOT_COUNT, 0).toULong(),
-            elapsedMillis = SystemClock.elapsedRealtime().toULong(),
+            wallMillis = time.wallMillis,
+            zone = time.zoneId,
+            offsetMinutes = time.offsetMinutes,
+            boot = (time.boot ?: 0).toULong(),
+            elapsedMillis = time.elapsedMillis.toULong(),
         )
     }
 

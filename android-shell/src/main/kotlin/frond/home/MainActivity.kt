@@ -1,6 +1,7 @@
 package frond.home
 
 import android.app.Activity
+import android.content.Intent
 import android.content.res.Configuration
 import android.os.Bundle
 import android.view.ContextThemeWrapper
@@ -9,7 +10,18 @@ import android.view.WindowManager
 import frond.core.Does
 import frond.core.Duty
 import frond.core.FormWords
+import frond.core.Screen
 import frond.core.View
+import frond.core.WholeRequest
+import frond.core.limits
+import frond.home.duties.PhoneDuties
+import frond.home.duties.files.Incoming
+import frond.home.duties.files.SharedFiles
+import frond.home.duties.leaving.ClosedView
+import frond.home.duties.leaving.Cover
+import frond.home.duties.leaving.LockClock
+import frond.home.duties.leaving.QuickExit
+import frond.home.duties.reminders.Reminders
 import frond.home.parts.Drafts
 import frond.home.parts.FormState
 import frond.home.parts.Frame
@@ -32,26 +44,78 @@ class MainActivity : Activity(), Shows {
     internal lateinit var ways: Ways
         private set
     private val back = BackInside(this) { ways.back() }
-    private val phone by lazy { RealPhone(this) }
+    private val app get() = application as FrondApp
+    private val phone by lazy { PhoneDuties(this, app.waiting, app.beside, ::limits, { checkNotNull(words) }) { frame?.told(it) } }
+    private val lock by lazy { LockClock(this, { app.door.coded }, ::lockNow) }
     private var frame: Frame? = null
-    private var loading: String? = null
+    private var words: FormWords? = null
+    private var shows = false
 
     override fun onCreate(state: Bundle?) {
         super.onCreate(state)
-        window.setFlags(WindowManager.LayoutParams.FLAG_SECURE, WindowManager.LayoutParams.FLAG_SECURE)
+        Cover.activity(this)
         window.toTheEdges()
+        lock.begin()
+        // What was shared before is wiped, and the alarm of the next reminder is set anew.
+        val context = applicationContext
+        if (state == null) app.beside.execute {
+            SharedFiles.wipe(context)
+            Reminders(context).again()
+        }
+        // What came before the process was ended has been taken already.
+        if (state != null) Incoming.taken(this)
         @Suppress("DEPRECATION")
         val before = lastNonConfigurationInstance as? Ways
-        ways = before ?: Ways((application as FrondApp).door).apply {
+        ways = before ?: Ways(app.door).apply {
             state?.getStringArrayList(WHERE)?.let(::restore)
         }
         ways.changed = back::enable
+        val left = QuickExit.wasLeft(this)
+        if (left == null) attach() else setContentView(ClosedView(this, left, ::open))
+    }
+
+    private fun attach() {
+        shows = true
         ways.attach(this)
+    }
+
+    /** Asked for on the screen without content, after the app was left at once. */
+    private fun open() {
+        QuickExit.opened(this)
+        attach()
+    }
+
+    override fun onNewIntent(intent: Intent) {
+        super.onNewIntent(intent)
+        setIntent(intent)
+        if (words != null) takeIncoming()
+    }
+
+    override fun onStart() {
+        // First, so that nothing is shown that should be locked by now.
+        lock.inFront()
+        super.onStart()
     }
 
     override fun onRestart() {
         super.onRestart()
-        ways.comeBack()
+        if (shows) ways.comeBack()
+    }
+
+    override fun onStop() {
+        super.onStop()
+        lock.behind()
+    }
+
+    @Deprecated("The plain framework's own way to be answered by another program")
+    override fun onActivityResult(request: Int, result: Int, data: Intent?) {
+        super.onActivityResult(request, result, data)
+        phone.answered(request, result, data)
+    }
+
+    override fun onRequestPermissionsResult(request: Int, asked: Array<out String>, results: IntArray) {
+        super.onRequestPermissionsResult(request, asked, results)
+        phone.allowed(request)
     }
 
     @Deprecated("The plain framework's own way to hand an object to the next window")
@@ -63,6 +127,10 @@ class MainActivity : Activity(), Shows {
     }
 
     override fun onDestroy() {
+        lock.end()
+        // The window is gone and with it what counts the time: where there is a code, it locks now.
+        if (!isChangingConfigurations && app.door.coded) app.door.whole(WholeRequest.Lock) {}
+        phone.end()
         ways.detach()
         back.enable(false)
         super.onDestroy()
@@ -79,20 +147,44 @@ class MainActivity : Activity(), Shows {
             show(view)
             foot()
         }
+        val first = this.words == null
+        this.words = words
         frame = made
-        loading = words.frame.loading
         keepScreenOn(view)
+        Cover.touches(window, dropped = !needsEveryTouch(view))
         setContentView(made)
         if (anew) made.begin() else made.scroll.post { made.scroll.scrollTo(0, scrolled) }
+        if (first) {
+            phone.goOn()
+            takeIncoming()
+        }
     }
+
+    private fun takeIncoming() = phone.incoming(
+        intent,
+        link = { ways.atOnce(WholeRequest.PlanLink(it, "")) },
+        file = { ways.atOnce(WholeRequest.PlanFile(it, "")) },
+    )
+
+    /** Nothing stays in sight while the diary is being locked. */
+    private fun lockNow() {
+        frame = null
+        setContentView(ClosedView.blank(this))
+        ways.atOnce(WholeRequest.Lock)
+    }
+
+    /** Where a program that dims the screen must keep nobody from stopping or calling. */
+    private fun needsEveryTouch(view: View) = view is View.Screen &&
+        (view.v1 is Screen.Running || view.v1 is Screen.StopAndCall || view.v1 is Screen.Stopped || view.v1 is Screen.Signs)
 
     override fun carryOut(duties: List<Duty>) = duties.forEach(phone::carryOut)
 
     override fun busy(now: Boolean) {
-        frame?.busy(loading.takeIf { now })
+        frame?.busy(words?.frame?.loading.takeIf { now })
     }
 
     override fun trouble(says: String, words: FormWords) {
+        this.words = words
         frame?.let { return it.trouble(says) }
         // Nothing could be shown so far.
         val made = Frame(speaking(words), leave(words), null)
@@ -112,7 +204,7 @@ class MainActivity : Activity(), Shows {
     }
 
     private fun form(words: FormWords, drafts: Drafts) = FormState(controls(words), drafts) { dialog ->
-        dialog.window?.setFlags(WindowManager.LayoutParams.FLAG_SECURE, WindowManager.LayoutParams.FLAG_SECURE)
+        Cover.dialog(dialog)
     }
 
     private fun leave(words: FormWords) = ToPress(words.frame.leave, words.frame.leaveSpoken, act = ::leaveAtOnce)
@@ -123,14 +215,16 @@ class MainActivity : Activity(), Shows {
         is View.Whole -> null
     }
 
-    /** One press: out of sight, out of the list of recent apps. */
+    /** One press: out of sight, out of the list of recent apps; what opens the diary leaves memory where there is a code. */
     private fun leaveAtOnce() {
-        finishAndRemoveTask()
+        val outside = words?.outside
+        if (app.door.coded) app.door.whole(WholeRequest.Lock) {}
+        QuickExit.leave(this, QuickExit.Words(outside?.closed.orEmpty(), outside?.open.orEmpty()))
     }
 
     /** While a practice is shown the screen stays on; on any other it may go dark. */
     private fun keepScreenOn(view: View) {
-        val practising = view is View.Screen && view.v1 is frond.core.Screen.Running
+        val practising = view is View.Screen && view.v1 is Screen.Running
         if (practising) window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
         else window.clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
     }

@@ -128,6 +128,9 @@ class Ways(private val door: Door) : Go {
 
     override fun now(request: Request) = ask(null, drop = false) { door.ask(request, it) }
 
+    /** What another program handed over, and locking: neither waits for something else to be answered. */
+    fun atOnce(request: WholeRequest) = ask(null, drop = false) { door.whole(request, it) }
+
     override fun note(request: Request) = door.ask(request) {}
 
     /** Goes back. False: there is nothing before this, and the phone may do what it does then. */
