@@ -57,17 +57,16 @@ internal fun AccessibilityNodeInfo.heading() {
 }
 
 /** Keeps clear of the phone's bars, its cut-outs and the keyboard (from Android 11; before, the window does it). */
-internal fun View.keepClear() {
-    if (Build.VERSION.SDK_INT >= 30) setOnApplyWindowInsetsListener(::cleared)
-}
-
 @Newer
-private fun cleared(view: View, insets: WindowInsets): WindowInsets {
-    val clear = insets.getInsets(
-        WindowInsets.Type.systemBars() or WindowInsets.Type.displayCutout() or WindowInsets.Type.ime(),
-    )
-    view.setPadding(clear.left, clear.top, clear.right, clear.bottom)
-    return WindowInsets.CONSUMED
+internal fun View.keepClear() {
+    if (Build.VERSION.SDK_INT < 30) return
+    setOnApplyWindowInsetsListener { view, insets ->
+        val clear = insets.getInsets(
+            WindowInsets.Type.systemBars() or WindowInsets.Type.displayCutout() or WindowInsets.Type.ime(),
+        )
+        view.setPadding(clear.left, clear.top, clear.right, clear.bottom)
+        WindowInsets.CONSUMED
+    }
 }
 
 /** The window reaches behind the bars, as younger phones have it anyway; what is in it keeps clear by itself. */
