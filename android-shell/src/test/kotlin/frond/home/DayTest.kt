@@ -125,7 +125,7 @@ internal class Day(shown: Shown) {
     fun session() {
         she.home()
         she.press(Does.Begin(Begin.Step))
-        she.press(AnythingNew.NOTHING_NEW)
+        if (she.sees(AnythingNew.NOTHING_NEW)) she.press(AnythingNew.NOTHING_NEW)
         she.press(PracticeEvent.Begin(0))
         opened.pass(Duration.ofSeconds(62))
         // The phone turned round: the clock goes on.
