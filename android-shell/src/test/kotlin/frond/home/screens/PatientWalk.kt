@@ -267,7 +267,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         looked("spoke-left")
         she.type("with", "Ada Invented")
         for (open in (opened.screen as Screen.Spoke).v1.signs) she.choose("open", open.key)
-        she.choose("pause", true)
+        if ("pause" in she.fields()) she.choose("pause", true)
         she.press(SEND)
         looked("kept-spoke")
     }
