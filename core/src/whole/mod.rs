@@ -3,8 +3,8 @@
 //! surface behaves the same and is told only what to lay out.
 //!
 //! Decides what stands in the way of an open diary and what is shown instead; what waits (a plan handed over,
-//! twelve words, a copy looked into, a code); what each [`Does`] leads to ([`press`]); and how often a code may
-//! be tried ([`tries`]). Leaves what is written and what the rule says to the companion, what is said to
+//! twelve words, a copy looked into, a code); what each [`Does`] leads to (`press`); and how often a code may
+//! be tried (`tries`). Leaves what is written and what the rule says to the companion, what is said to
 //! [`crate::screens`], and what wraps the key to the keeper that comes in with each call.
 //!
 //! Start reading at [`Holder`], then `stand`.

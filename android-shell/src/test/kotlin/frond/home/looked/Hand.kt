@@ -62,7 +62,9 @@ class Hand(val on: Opened) {
     fun pick(name: String, hour: Int, minute: Int) = dialog<TimePickerDialog>(name) { it.updateTime(hour, minute) }
 
     private inline fun <reified T : Dialog> dialog(name: String, set: (T) -> Unit) {
-        all(field(name)).filterIsInstance<Button>().last { it !is CompoundButton && it.isShown && it.tag == null || it.isShown && it !is CompoundButton }.performClick()
+        val buttons = all(field(name)).filterIsInstance<Button>().filter { it !is CompoundButton && it.isShown }
+        // What was added already stands before what adds; what empties a field stands behind what fills it.
+        (if (T::class == TimePickerDialog::class && name == "times") buttons.last() else buttons.first()).performClick()
         on.settle()
         val dialog = ShadowDialog.getLatestDialog() as T
         set(dialog)

@@ -21,7 +21,8 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
     init {
         shown.set()
         app = RuntimeEnvironment.getApplication() as TestApp
-        controller = Robolectric.buildActivity(MainActivity::class.java).setup(state)
+        val built = Robolectric.buildActivity(MainActivity::class.java)
+        controller = if (state == null) built.setup() else built.setup(state)
         settle()
     }
 
