@@ -60,13 +60,16 @@ internal fun AccessibilityNodeInfo.heading() {
 @Newer
 internal fun View.keepClear() {
     if (Build.VERSION.SDK_INT < 30) return
-    setOnApplyWindowInsetsListener { view, insets ->
-        val clear = insets.getInsets(
-            WindowInsets.Type.systemBars() or WindowInsets.Type.displayCutout() or WindowInsets.Type.ime(),
-        )
-        view.setPadding(clear.left, clear.top, clear.right, clear.bottom)
-        WindowInsets.CONSUMED
-    }
+    setOnApplyWindowInsetsListener(::clear)
+}
+
+@Newer
+private fun clear(view: View, insets: WindowInsets): WindowInsets {
+    val clear = insets.getInsets(
+        WindowInsets.Type.systemBars() or WindowInsets.Type.displayCutout() or WindowInsets.Type.ime(),
+    )
+    view.setPadding(clear.left, clear.top, clear.right, clear.bottom)
+    return WindowInsets.CONSUMED
 }
 
 /** The window reaches behind the bars, as younger phones have it anyway; what is in it keeps clear by itself. */

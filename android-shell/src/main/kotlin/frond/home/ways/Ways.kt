@@ -69,6 +69,7 @@ class Ways(private val door: Door) : Go {
     private var saved: List<Does> = emptyList()
     private var number = 0
     private var waiting = false
+    private val owed = mutableListOf<Duty>()
     private val late = Runnable { shows?.busy(true) }
 
     /** What is shown. */
@@ -81,6 +82,10 @@ class Ways(private val door: Door) : Go {
     fun attach(to: Shows) {
         shows = to
         seen?.let { to.show(it.view, it.words, drafts, anew = false) } ?: begin()
+        // What was answered while no window was there.
+        val now = owed.toList()
+        owed.clear()
+        if (now.isNotEmpty()) to.carryOut(now)
         if (waiting) handler.postDelayed(late, LATE)
         changed(trail.hasBack())
     }
@@ -154,8 +159,8 @@ class Ways(private val door: Door) : Go {
         handler.removeCallbacks(late)
         handler.postDelayed(late, LATE)
         send { answer ->
-            // Duties are carried out whatever came after.
-            if (answer is Answer.Seen) shows?.carryOut(answer.duties)
+            // Duties are carried out whatever came after, and by the next window where there is none.
+            if (answer is Answer.Seen) shows?.carryOut(answer.duties) ?: owed.addAll(answer.duties)
             if (mine == number) answered(first, answer, came)
         }
     }
