@@ -54,16 +54,17 @@ class LeavingTest {
 
     @Test
     fun `quick exit goes home, leaves the list of open apps, and the next opening shows nothing first`() {
-        assertFalse(QuickExit.wasLeft(context))
-        QuickExit.leave(activity)
+        assertNull(QuickExit.wasLeft(context))
+        val words = QuickExit.Words("Closed", "Open")
+        QuickExit.leave(activity, words)
         val home = shadowOf(activity).nextStartedActivity
         assertEquals(Intent.ACTION_MAIN, home.action)
         assertTrue(Intent.CATEGORY_HOME in home.categories)
         assertTrue(activity.isFinishing)
         assertTrue("the task is gone from the list", activity.removed)
-        assertTrue(QuickExit.wasLeft(context))
+        assertEquals(words, QuickExit.wasLeft(context))
         QuickExit.opened(context)
-        assertFalse(QuickExit.wasLeft(context))
+        assertNull(QuickExit.wasLeft(context))
     }
 
     // Out of sight.

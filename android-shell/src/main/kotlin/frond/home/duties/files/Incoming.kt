@@ -4,6 +4,7 @@ import android.app.Activity
 import android.content.Intent
 import android.net.Uri
 import android.os.Build
+import frond.home.Newer
 
 /** Something that another program hands to Frond: a plan on its way. */
 sealed interface Incoming {
@@ -60,10 +61,12 @@ sealed interface Incoming {
         }
 
         @Suppress("DEPRECATION")
-        private fun sent(intent: Intent): Uri? = if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU) {
-            intent.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java)
-        } else {
-            intent.getParcelableExtra(Intent.EXTRA_STREAM) as? Uri
-        }
+        private fun sent(intent: Intent): Uri? =
+            if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU) typed(intent)
+            else intent.getParcelableExtra(Intent.EXTRA_STREAM) as? Uri
+
+        /** From Android 13: nothing of another type is even unpacked. */
+        @Newer
+        private fun typed(intent: Intent): Uri? = intent.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java)
     }
 }

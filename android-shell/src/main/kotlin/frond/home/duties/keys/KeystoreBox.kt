@@ -5,6 +5,7 @@ import android.security.keystore.KeyGenParameterSpec
 import android.security.keystore.KeyPermanentlyInvalidatedException
 import android.security.keystore.KeyProperties
 import android.security.keystore.StrongBoxUnavailableException
+import frond.home.Newer
 import java.security.KeyStore
 import javax.crypto.AEADBadTagException
 import javax.crypto.Cipher
@@ -26,15 +27,16 @@ import javax.crypto.spec.GCMParameterSpec
  */
 class KeystoreBox : SecretBox {
     override fun make(name: String) = guarded {
-        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.P) {
-            try {
-                generate(name, strong = true)
-            } catch (_: StrongBoxUnavailableException) {
-                generate(name, strong = false)
-            }
-        } else {
-            generate(name, strong = false)
-        }
+        if (Build.VERSION.SDK_INT < Build.VERSION_CODES.P || !inItsOwnChip(name)) generate(wanted(name))
+    }
+
+    /** From Android 9, where the phone has such a chip. */
+    @Newer
+    private fun inItsOwnChip(name: String): Boolean = try {
+        generate(wanted(name).setIsStrongBoxBacked(true))
+        true
+    } catch (_: StrongBoxUnavailableException) {
+        false
     }
 
     override fun seal(name: String, plain: ByteArray, beside: ByteArray): ByteArray = guarded {
@@ -66,15 +68,15 @@ class KeystoreBox : SecretBox {
         return store.getKey(name, null) as? SecretKey ?: throw BoxTrouble(BoxFailure.REFUSED)
     }
 
-    private fun generate(name: String, strong: Boolean) {
-        val purposes = KeyProperties.PURPOSE_ENCRYPT or KeyProperties.PURPOSE_DECRYPT
-        val wanted = KeyGenParameterSpec.Builder(name, purposes)
+    private fun wanted(name: String): KeyGenParameterSpec.Builder =
+        KeyGenParameterSpec.Builder(name, KeyProperties.PURPOSE_ENCRYPT or KeyProperties.PURPOSE_DECRYPT)
             .setKeySize(256)
             .setBlockModes(KeyProperties.BLOCK_MODE_GCM)
             .setEncryptionPaddings(KeyProperties.ENCRYPTION_PADDING_NONE)
             .setRandomizedEncryptionRequired(true)
             .setUserAuthenticationRequired(false)
-        if (strong && Build.VERSION.SDK_INT >= Build.VERSION_CODES.P) wanted.setIsStrongBoxBacked(true)
+
+    private fun generate(wanted: KeyGenParameterSpec.Builder) {
         KeyGenerator.getInstance(KeyProperties.KEY_ALGORITHM_AES, PLACE).apply { init(wanted.build()) }.generateKey()
     }
 

@@ -5,6 +5,7 @@ import android.content.ClipboardManager
 import android.content.Context
 import android.os.Build
 import android.os.PersistableBundle
+import frond.home.Newer
 import frond.home.duties.files.Incoming
 
 /**
@@ -37,12 +38,12 @@ class Clip(context: Context) {
     }
 
     private fun clear() {
-        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.P) {
-            board.clearPrimaryClip()
-        } else {
-            board.setPrimaryClip(ClipData.newPlainText("", ""))
-        }
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.P) empty() else board.setPrimaryClip(ClipData.newPlainText("", ""))
     }
+
+    /** From Android 9. */
+    @Newer
+    private fun empty() = board.clearPrimaryClip()
 
     companion object {
         /** `ClipDescription.EXTRA_IS_SENSITIVE`. */

@@ -14,6 +14,7 @@ import android.view.WindowManager.LayoutParams.FLAG_SECURE
 import android.view.inputmethod.EditorInfo
 import android.view.textclassifier.TextClassifier
 import android.widget.EditText
+import frond.home.Newer
 
 /**
  * What keeps screens out of sight of everything but the person in front of them. Decides what every window, every dialog
@@ -23,7 +24,7 @@ object Cover {
     /** The app's window: before anything is drawn in it. */
     fun activity(activity: Activity) {
         window(activity.window)
-        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU) activity.setRecentsScreenshotEnabled(false)
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU) noPicture(activity)
     }
 
     /** Any dialog of ours: before it is shown. It is a window of its own, and covered by nothing that covers the app's. */
@@ -44,9 +45,17 @@ object Cover {
         window.addFlags(FLAG_SECURE)
         touches(window, dropped = true)
         window.decorView.importantForAutofill = View.IMPORTANT_FOR_AUTOFILL_NO_EXCLUDE_DESCENDANTS
-        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.R) {
-            window.decorView.importantForContentCapture = View.IMPORTANT_FOR_CONTENT_CAPTURE_NO_EXCLUDE_DESCENDANTS
-        }
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.R) notCaptured(window.decorView)
+    }
+
+    /** From Android 13: the list of open apps takes no picture at all. */
+    @Newer
+    private fun noPicture(activity: Activity) = activity.setRecentsScreenshotEnabled(false)
+
+    /** From Android 11: the system collects nothing of what is shown. */
+    @Newer
+    private fun notCaptured(view: View) {
+        view.importantForContentCapture = View.IMPORTANT_FOR_CONTENT_CAPTURE_NO_EXCLUDE_DESCENDANTS
     }
 
     /** A field for her own words: the keyboard is asked to learn nothing, and the phone to make nothing of what is typed. */

@@ -16,10 +16,13 @@ import java.io.IOException
  * It does not make the app invisible, and nothing says so.
  */
 object QuickExit {
+    /** The words of the screen without content: neutral ones, because they lie beside the diary until then. */
+    data class Words(val closed: String, val open: String)
+
     /** Leaves. Whatever cannot be done does not keep the rest from it. */
-    fun leave(activity: Activity) {
+    fun leave(activity: Activity, words: Words) {
         try {
-            mark(activity).createNewFile()
+            mark(activity).writeText(words.closed + "\n" + words.open)
         } catch (_: IOException) {
             // A full disk: then the next opening is an ordinary one.
         }
@@ -34,8 +37,12 @@ object QuickExit {
         activity.finishAndRemoveTask()
     }
 
-    /** Whether Frond was left in this way, and not opened again since. */
-    fun wasLeft(context: Context): Boolean = mark(context).exists()
+    /** The words of the screen without content, if Frond was left in this way and not opened again since. */
+    fun wasLeft(context: Context): Words? = try {
+        mark(context).takeIf { it.exists() }?.readLines()?.takeIf { it.size == 2 }?.let { (closed, open) -> Words(closed, open) }
+    } catch (_: IOException) {
+        null
+    }
 
     /** The person has pressed "open" on the screen without content. */
     fun opened(context: Context) {

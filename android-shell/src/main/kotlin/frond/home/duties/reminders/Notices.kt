@@ -11,6 +11,7 @@ import android.content.pm.PackageManager
 import android.graphics.drawable.Icon
 import android.os.Build
 import frond.home.MainActivity
+import frond.home.Newer
 import frond.home.R
 import java.time.Duration
 import java.time.Instant
@@ -57,8 +58,12 @@ class Notices(private val context: Context) {
             setShowBadge(false)
             enableLights(false)
             enableVibration(false)
-            if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.Q) setAllowBubbles(false)
+            if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.Q) noBubbles()
         }
+
+    /** From Android 10. */
+    @Newer
+    private fun NotificationChannel.noBubbles() = setAllowBubbles(false)
 
     private fun button(label: String, action: String): Notification.Action =
         Notification.Action.Builder(null as Icon?, label, ReminderReceiver.pending(context, action)).build()

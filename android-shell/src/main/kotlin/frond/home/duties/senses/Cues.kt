@@ -7,6 +7,7 @@ import android.os.Vibrator
 import android.os.VibratorManager
 import android.view.View
 import android.view.accessibility.AccessibilityManager
+import frond.home.Newer
 
 /** What a change of the breath is. */
 enum class Beat { IN, HOLD, OUT, OVER }
@@ -58,12 +59,13 @@ class Cues(
     @Suppress("DEPRECATION")
     private fun announce(view: View, word: String) = view.announceForAccessibility(word)
 
-    private fun vibrator(): Vibrator? = if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.S) {
-        context.getSystemService(VibratorManager::class.java)?.defaultVibrator
-    } else {
-        @Suppress("DEPRECATION")
-        context.getSystemService(Vibrator::class.java)
-    }
+    @Suppress("DEPRECATION")
+    private fun vibrator(): Vibrator? =
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.S) ofSeveral() else context.getSystemService(Vibrator::class.java)
+
+    /** From Android 12. */
+    @Newer
+    private fun ofSeveral(): Vibrator? = context.getSystemService(VibratorManager::class.java)?.defaultVibrator
 
     companion object {
         /**

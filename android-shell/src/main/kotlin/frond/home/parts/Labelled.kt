@@ -1,0 +1,53 @@
+package frond.home.parts
+
+import android.annotation.SuppressLint
+import android.content.Context
+import android.view.Gravity
+import android.view.View
+import android.view.ViewGroup.LayoutParams.MATCH_PARENT
+import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
+import android.widget.LinearLayout
+import android.widget.TextView
+import frond.home.R
+
+/** A question or label, what helps to answer it, what has to be put right, and beneath it the control. */
+@SuppressLint("ViewConstructor")
+internal class Labelled(context: Context, label: String, hint: String?) : LinearLayout(context) {
+    val label = line(label, R.dimen.text_lead, R.color.text, strong = true)
+    val hint = hint?.takeIf(String::isNotBlank)?.let { line(it, R.dimen.text_small, R.color.quiet) }
+    private val wrong = line("", R.dimen.text_body, R.color.text, strong = true)
+
+    init {
+        orientation = VERTICAL
+        addView(this.label)
+        this.hint?.let { addView(it, params(R.dimen.space_1)) }
+        wrong.visibility = GONE
+        wrong.background = context.shape(R.color.note, R.dimen.radius_small, R.color.note_edge)
+        val pad = context.px(R.dimen.space_2)
+        wrong.setPaddingRelative(pad, pad, pad, pad)
+        addView(wrong, params(R.dimen.space_2))
+    }
+
+    fun control(view: View, above: Int = R.dimen.space_2, inline: Int = MATCH_PARENT) = addView(view, params(above, inline))
+
+    /** The words of an end of a scale, beside the number it belongs to. */
+    fun end(text: String, last: Boolean) {
+        val view = line(text, R.dimen.text_small, R.color.quiet)
+        if (last) view.textAlignment = View.TEXT_ALIGNMENT_VIEW_END
+        addView(view, params(R.dimen.space_1))
+    }
+
+    fun say(problem: String?) {
+        wrong.text = problem.orEmpty()
+        wrong.visibility = if (problem == null) GONE else VISIBLE
+    }
+
+    private fun params(above: Int, inline: Int = MATCH_PARENT) =
+        LayoutParams(inline, WRAP_CONTENT).apply { topMargin = context.px(above) }
+
+    private fun line(text: String, size: Int, colour: Int, strong: Boolean = false) = TextView(context).apply {
+        this.text = text
+        letters(size, colour, strong, tight = strong)
+        gravity = Gravity.START
+    }
+}

@@ -1,0 +1,156 @@
+package frond.home.looked
+
+import android.app.DatePickerDialog
+import android.app.TimePickerDialog
+import android.content.DialogInterface
+import android.view.KeyEvent
+import android.view.View
+import android.view.ViewGroup
+import android.widget.Button
+import android.widget.CompoundButton
+import android.widget.EditText
+import frond.core.Does
+import frond.core.EntryId
+import frond.core.Screen
+import frond.core.Told
+import frond.home.door.Answer
+import frond.home.parts.Clock
+import org.robolectric.shadows.ShadowDialog
+import java.time.LocalDate
+import java.time.LocalTime
+
+/**
+ * Somebody who uses the app: presses, chooses and types as a finger does. Things are found by what they stand for, which
+ * is the same in every language; what is not on the screen, or is there twice, cannot be used.
+ */
+class Person(val opened: Opened) {
+    private val views: List<View> get() = all(opened.activity.window.decorView).filter { it.isShown }
+
+    /** Whether something that stands for this can be pressed. */
+    fun sees(what: Any): Boolean = buttons(what).isNotEmpty()
+
+    private fun buttons(what: Any) = views.filter { it is Button && it !is CompoundButton && it.isClickable && it.tag == what }
+
+    /** Presses what stands for this. */
+    fun press(what: Any) {
+        val found = buttons(what)
+        check(found.size == 1) { "$what is there ${found.size} times on \"${opened.title}\": ${pressable()}" }
+        found.single().performClick()
+        opened.settle()
+    }
+
+    /** How large it is. */
+    fun size(what: Any): Pair<Int, Int> = buttons(what).single().let { it.width to it.height }
+
+    /** What the clock of a practice shows, in seconds. */
+    fun clock(): Int {
+        val (minutes, seconds) = views.filterIsInstance<Clock>().single().text.split(":").map(String::toInt)
+        return minutes * 60 + seconds
+    }
+
+    /** Home, as she finds it: over Today where it is offered, else back. */
+    fun home() {
+        var left = 12
+        while (opened.screen !is Screen.Today) {
+            check(left-- > 0) { "no way to Today from \"${opened.title}\"" }
+            if (sees(Does.Today)) press(Does.Today) else back()
+        }
+    }
+
+    /** To a screen, as she finds it: from here, from Today, or over everything that is not needed every day. */
+    fun to(does: Does) {
+        if (!sees(does)) home()
+        if (!sees(does)) press(Does.More)
+        press(does)
+    }
+
+    /** What can be pressed, for a message. */
+    fun pressable(): List<Any?> = views.filter { it is Button && it.isClickable }.map { it.tag ?: (it as Button).text }
+
+    private fun field(name: String): ViewGroup {
+        val found = views.filter { it.tag == name && it is ViewGroup }
+        check(found.size == 1) { "field $name is there ${found.size} times on \"${opened.title}\": ${fields()}" }
+        return found.single() as ViewGroup
+    }
+
+    /** Which fields there are. */
+    fun fields(): List<String> = views.filter { it is ViewGroup }.mapNotNull { it.tag as? String }
+
+    /** Chooses an answer, or one answer more. */
+    fun choose(name: String, value: Any) {
+        val found = all(field(name)).filter { it is CompoundButton && it.isShown && it.tag == value }
+        check(found.size == 1) { "$value is there ${found.size} times in $name: ${all(field(name)).map { it.tag }}" }
+        found.single().performClick()
+        opened.settle()
+    }
+
+    /** What is chosen there. */
+    fun chosen(name: String): List<Any?> = all(field(name)).filter { it is CompoundButton && it.isChecked }.map { it.tag }
+
+    /** What can be chosen there. */
+    fun values(name: String): List<Any?> = all(field(name)).filter { it is CompoundButton }.map { it.tag }
+
+    /** Whether anything on the screen is chosen. */
+    fun anythingChosen(): Boolean = all(opened.activity.window.decorView).any { it is CompoundButton && it.isChecked }
+
+    /** Types into a field, in place of what stood there. */
+    fun type(name: String, text: String) {
+        all(field(name)).filterIsInstance<EditText>().single().setText(text)
+        opened.settle()
+    }
+
+    /** What stands in a field. */
+    fun typed(name: String): String = all(field(name)).filterIsInstance<EditText>().single().text.toString()
+
+    /** Picks a day with the phone's own picker. */
+    fun pick(name: String, day: LocalDate) {
+        all(field(name)).filterIsInstance<Button>().first().performClick()
+        val dialog = ShadowDialog.getLatestDialog() as DatePickerDialog
+        dialog.updateDate(day.year, day.monthValue - 1, day.dayOfMonth)
+        dialog.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
+        opened.settle()
+    }
+
+    /** Picks a time with the phone's own picker. */
+    fun pick(name: String, time: LocalTime) {
+        all(field(name)).filterIsInstance<Button>().first().performClick()
+        val dialog = ShadowDialog.getLatestDialog() as TimePickerDialog
+        dialog.updateTime(time.hour, time.minute)
+        dialog.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
+        opened.settle()
+    }
+
+    /** Opens what is folded under this name. */
+    fun unfold(name: String) {
+        all(field("fold:$name")).first { it is Button }.performClick()
+        opened.settle()
+    }
+
+    /** Goes back as the phone does it. */
+    fun back() {
+        opened.activity.onKeyUp(KeyEvent.KEYCODE_BACK, KeyEvent(KeyEvent.ACTION_UP, KeyEvent.KEYCODE_BACK))
+        opened.settle()
+    }
+}
+
+/** Goes to a screen at once, as a way through others would. */
+fun Opened.go(does: Does) {
+    activity.ways.press(does)
+    settle()
+}
+
+/** Writes something and answers which entry it is; nothing else is shown for it. */
+fun Opened.write(told: Told): EntryId {
+    var id: EntryId? = null
+    var trouble: String? = null
+    app.door.tell(told, null, null, { id = it }) { trouble = (it as? Answer.Trouble)?.says }
+    settle()
+    check(trouble == null) { "not written: $trouble" }
+    return checkNotNull(id)
+}
+
+/** What is shown of the open diary. */
+val Opened.screen: Screen get() = (activity.ways.view as frond.core.View.Screen).v1
+
+/** The entry that was kept just now. */
+fun Opened.kept(): EntryId = (screen as Screen.Kept).v1.entry
