@@ -36,4 +36,8 @@ mod safety;
 mod screens;
 mod seen;
 
+// Nothing of it is called by name: it gives the names that the standard library asks for.
+#[cfg(target_os = "android")]
+use unwinding as _;
+
 uniffi::setup_scaffolding!("frond_mobile");
