@@ -84,7 +84,7 @@ internal class Breath(
                 next()
             }
         }
-        if (moves) postOnAnimation(act) else postDelayed(act, STILL)
+        postDelayed(act, if (moves) MOVING else STILL)
     }
 
     private fun follow() {
@@ -100,6 +100,9 @@ internal class Breath(
     }
 
     private companion object {
+        /** How often it is drawn, in milliseconds: about sixty times a second. */
+        const val MOVING = 16L
+
         /** How often the word is looked at where nothing moves. */
         const val STILL = 50L
     }

@@ -37,8 +37,18 @@ fun Parts.wrongs(wrongs: List<Wrong>) {
             inner.text(wrong.says)
         } else {
             field.wrong(wrong.says)
-            inner.add(Press(context, wrong.says, PressLook.QUIET) { field.go() }, R.dimen.space_1)
+            inner.add(Press(context, named(field, wrong.says), PressLook.QUIET) { field.go() }, R.dimen.space_1)
         }
     }
     box.post { box.reach() }
+}
+
+/** With the question before it: several fields may have to be put right for the same reason. */
+private fun named(field: Field, says: String): String {
+    val label = (field.place as? Labelled)?.label?.text?.toString()?.trim().orEmpty()
+    return when {
+        label.isEmpty() -> says
+        label.last().isLetterOrDigit() -> "$label: $says"
+        else -> "$label $says"
+    }
 }

@@ -13,6 +13,7 @@ import com.google.android.apps.common.testing.accessibility.framework.Accessibil
 import com.google.android.apps.common.testing.accessibility.framework.Parameters
 import com.google.android.apps.common.testing.accessibility.framework.checks.DuplicateSpeakableTextCheck
 import com.google.android.apps.common.testing.accessibility.framework.checks.TextContrastCheck
+import com.google.android.apps.common.testing.accessibility.framework.checks.TouchTargetSizeCheck
 import com.google.android.apps.common.testing.accessibility.framework.uielement.AccessibilityHierarchyAndroid
 import com.google.android.apps.common.testing.accessibility.framework.utils.contrast.BitmapImage
 import com.google.android.apps.common.testing.accessibility.framework.utils.contrast.ContrastUtils
@@ -35,6 +36,7 @@ fun Activity.checked(what: String, shown: Shown) {
         wrong += cut(frame)
         wrong += accessible(frame)
         wrong += contrast(frame)
+        wrong += small(frame)
     }
     wrong += words(frame)
     if (wrong.isNotEmpty()) fail("$what, ${shown.tag}:\n" + wrong.distinct().joinToString("\n"))
@@ -58,6 +60,8 @@ private fun accessible(frame: Frame): List<String> {
  */
 private fun excused(result: AccessibilityHierarchyCheckResult): Boolean = when (result.sourceCheckClass) {
     DuplicateSpeakableTextCheck::class.java -> true
+    // Cut by the end of the window while all of a long screen is looked at; its own size is measured by [small].
+    TouchTargetSizeCheck::class.java -> result.metadata?.getBoolean(TouchTargetSizeCheck.KEY_IS_CLIPPED_BY_ANCESTOR, false) == true
     TextContrastCheck::class.java -> {
         val guessed = result.metadata?.getInt(TextContrastCheck.KEY_FOREGROUND_COLOR, 0)
         guessed != result.element?.textColor
@@ -78,6 +82,13 @@ private fun contrast(frame: Frame): List<String> {
         val ratio = ContrastUtils.calculateContrastRatio(view.currentTextColor, ground)
         if (ratio >= 4.5) null else "contrast $ratio: \"${view.text.take(40)}\""
     }
+}
+
+/** Whatever is pressed is at least 48 dp high and wide (Android's own measure for touch targets). */
+private fun small(frame: Frame): List<String> {
+    val least = 48 * frame.resources.displayMetrics.density - 1
+    return all(frame).filter { it.isShown && it.isClickable && (it.width < least || it.height < least) }
+        .map { "smaller than 48 dp: ${it.width} x ${it.height}, \"${(it as? TextView)?.text ?: it.contentDescription}\"" }
 }
 
 private fun cut(frame: Frame): List<String> = all(frame).filterIsInstance<TextView>().filter(View::isShown).flatMap { view ->

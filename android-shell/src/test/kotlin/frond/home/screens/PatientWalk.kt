@@ -75,6 +75,9 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         she.press(Does.Rate)
         looked("breathing-rate")
         she.press(SEND)
+        looked("breathing-rate-left")
+        she.choose("rating-PEAK", Rated.RatherNot)
+        she.press(SEND)
         looked("kept-breathing")
         she.press(Does.Today)
     }
