@@ -1,7 +1,7 @@
 // A diary kept through the classes as R8 leaves them: tests/apk/run makes the app's classes small with the very rules of
 // the package, this main with them, and runs the result on this machine. What JNA or UniFFI reach by a name that R8 took
-// away fails here. It decides nothing and tests no screen; it is no JUnit test, because R8 has to see it as a program.
-package frond.home.shrunk
+// away fails here. It decides nothing and tests no screen.
+package frond.shrunk
 
 import frond.core.Although
 import frond.core.Covered
