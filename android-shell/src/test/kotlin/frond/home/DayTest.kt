@@ -180,7 +180,7 @@ internal class Day(shown: Shown) {
         report(Sign.MORE_THAN_A_LITTLE_BLEEDING)
         val call = (opened.screen as Screen.StopAndCall).v1
         assertEquals(LineKind.STOP_NOW, call.call.lines.first().kind)
-        dialled("01632 960123")
+        dialled("01632960123")
         she.home()
         assertFalse("no practice with trainers meanwhile", she.sees(Does.Begin(Begin.Step)))
         report(Sign.NUMB_SADDLE)
