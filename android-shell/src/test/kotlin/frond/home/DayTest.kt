@@ -33,6 +33,8 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.Shadows.shadowOf
 import java.time.Duration
+import java.time.LocalDate
+import java.time.ZoneOffset
 
 /**
  * The whole day of one person, from a diary that does not exist yet to one that is gone, by pressing what is on the screen;
@@ -59,17 +61,27 @@ class DayTest {
         suggested()
         stopAndCall()
         spoken()
+        remembers()
+        locks()
+        handsOver()
+        val (copy, twelve) = keepsElsewhere()
+        erases()
+        restores(copy, twelve)
     }
 }
 
 /** One day. Decides the order of what is done and what must be true after each step. */
 internal class Day(shown: Shown) {
     var opened = Opened(shown)
+
+    /** The day it is: alarms go by the machine's own clock, so the app's is of the same day. */
+    val today: LocalDate = LocalDate.now(ZoneOffset.UTC)
     val she get() = Person(opened)
     val hand get() = Hand(opened)
 
     /** First run: breathing comes before everything else. */
     fun breatheFirst() {
+        opened.app.wall = today.atTime(9, 0).toInstant(ZoneOffset.UTC)
         she.press(Does.StartNew)
         assertTrue("the first page breathes", opened.screen is Screen.FirstRun)
         she.press(Does.Breathing)
