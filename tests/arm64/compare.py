@@ -121,9 +121,10 @@ def panics():
 
 
 def opens():
-    code, lines, errors = run("arm64", "opens", folder("arm64", "opens"), OPENS)
-    print("\n".join(lines))
-    check(f"arm64: {OPENS} times opened, answered and shut", [] if code == 0 else [f"ended with {code}", errors[-400:]])
+    for machine in MACHINES:
+        code, lines, errors = run(machine, "opens", folder(machine, "opens"), OPENS)
+        print("\n".join(lines))
+        check(f"{machine}: {OPENS} times opened, answered and shut, and no memory lost", [] if code == 0 else [f"ended with {code}", errors[-400:]])
 
 
 def main():
