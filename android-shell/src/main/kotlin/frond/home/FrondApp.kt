@@ -13,7 +13,6 @@ import frond.home.duties.files.Waiting
 import frond.home.duties.keys.PhoneKeys
 import frond.home.duties.senses.PhoneClock
 import java.io.File
-import java.util.Locale
 import java.util.concurrent.ExecutorService
 import java.util.concurrent.Executors
 
@@ -38,7 +37,7 @@ open class FrondApp : Application() {
     private fun make(): RealDoor {
         val front = Handler(Looper.getMainLooper())
         val door = RealDoor(behind, { front.post(it) }, ::now) {
-            Frond(folder().path, Locale.getDefault().toLanguageTag(), COVERED, keeper())
+            Frond(folder().path, resources.configuration.locales[0].toLanguageTag(), COVERED, keeper())
         }
         return door.also { real = it }
     }

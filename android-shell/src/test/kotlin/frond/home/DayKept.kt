@@ -16,7 +16,6 @@ import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.robolectric.Shadows.shadowOf
-import java.time.LocalDate
 
 // The second half of the day: what she sets, locks, hands over, keeps elsewhere and erases.
 
@@ -123,7 +122,7 @@ internal fun Day.restores(copy: ByteArray, twelve: List<String>) {
 internal fun Day.erases() {
     she.to(Does.Keeping)
     hand.press(Does.EraseSomeDays)
-    val day = LocalDate.of(2026, 3, 2)
+    val day = today
     hand.pick("from", day)
     hand.pick("to", day)
     hand.press(SEND)

@@ -119,8 +119,8 @@ open class Parts internal constructor(
     }
 
     /** The next thing to do: the largest thing to press. */
-    fun next(words: String, what: Any? = null, act: () -> Unit) =
-        add(Press(context, words, PressLook.NEXT, act = act).apply { tag = what }, R.dimen.space_5)
+    fun next(words: String, what: Any? = null, spoken: String? = null, act: () -> Unit) =
+        add(Press(context, words, PressLook.NEXT, spoken, act).apply { tag = what }, R.dimen.space_5)
 
     /** Things offered alike, as large as each other. */
     fun equal(offers: List<ToPress>) {

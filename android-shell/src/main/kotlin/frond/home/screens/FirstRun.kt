@@ -1,28 +1,36 @@
 package frond.home.screens
 
 import frond.core.Does
-import frond.core.FirstRunPage
 import frond.core.FirstRunScreen
 import frond.core.LanguageForm
 import frond.core.Told
 import frond.home.parts.Option
+import frond.home.parts.Single
 import frond.home.parts.ToPress
-import frond.home.parts.Wrong
 import frond.home.parts.single
 
 /** A page of the first run. Each can be skipped. */
 internal fun Page.firstRun(screen: FirstRunScreen) {
     title(screen.title)
     text(screen.says)
-    screen.language?.let { language(it, then = Does.FirstRun(FirstRunPage.LANGUAGE)) }
-    next(screen.next)
+    val form = screen.language
+    if (form == null) {
+        next(screen.next)
+    } else {
+        // What is chosen is kept by going on: nobody has to find a second button for it.
+        val language = languages(form)
+        next(screen.next.label, screen.next.does) {
+            val tag = language.value
+            if (tag == null || tag == form.chosen()) go.press(screen.next.does)
+            else go.tell(Told.Settings(form.present.copy(language = tag)), form.id, then = screen.next.does)
+        }
+    }
     also(screen.actions)
 }
 
 /** The languages. The whole app speaks the one that is chosen, at once. */
 internal fun Page.language(form: LanguageForm, then: Does) {
-    val present = form.languages.firstOrNull { it.present }?.tag
-    val language = single("language", form.label, form.languages.map { Option(it.tag, "${it.name} (${it.reviewed})") }, present)
+    val language = languages(form)
     equal(listOf(ToPress(form.save, what = SEND) {
         val tag = language.value
         if (tag == null) {
@@ -33,3 +41,8 @@ internal fun Page.language(form: LanguageForm, then: Does) {
         }
     }))
 }
+
+private fun LanguageForm.chosen(): String? = languages.firstOrNull { it.present }?.tag
+
+private fun Page.languages(form: LanguageForm): Single<String> =
+    single("language", form.label, form.languages.map { Option(it.tag, "${it.name} (${it.reviewed})") }, form.chosen())

@@ -26,7 +26,11 @@ internal fun Page.practices(screen: PracticesScreen) {
     for ((at, option) in screen.options.withIndex()) card(option.name) {
         text(option.instruction)
         quiet(option.parts)
-        if (at == 0) next(option.action.label, option.action.does) { go.press(option.action.does) } else equal(presses(listOf(option.action)))
+        val begin = option.action
+        // Each says "begin"; to those who listen, begin what.
+        val spoken = "${begin.label}: ${option.name}"
+        if (at == 0) next(begin.label, begin.does, spoken) { go.press(begin.does) }
+        else equal(listOf(ToPress(begin.label, spoken, begin.does) { go.press(begin.does) }))
     }
     also(screen.actions)
     cautions(screen.cautions)

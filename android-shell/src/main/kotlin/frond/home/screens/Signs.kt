@@ -30,7 +30,7 @@ internal fun Page.signs(screen: SignsScreen) {
         val happened = began.read(this, wrongs)
         if (right(wrongs)) go.tell(Told.Signs(signs.value, note.value.ifBlank { null }), happened = happened)
     }
-    next(words.tell.report, SEND, send)
+    next(words.tell.report, SEND, act = send)
     pin(words.tell.report, act = send)
     signs.watch { frame.pinned.shownIf(it.isNotEmpty()) }
     also(screen.actions, but = listOf(frond.core.Does.StopAndCall))
@@ -50,7 +50,7 @@ internal fun Page.stopAndCall(screen: StopScreen) {
         for (dial in line.dial) {
             val call = { go.now(Request.Dial(dial.number)) }
             val what = Request.Dial(dial.number)
-            if (first) next(dial.label, what, call) else equal(listOf(ToPress(dial.label, what = what, act = call)))
+            if (first) next(dial.label, what, act = call) else equal(listOf(ToPress(dial.label, what = what, act = call)))
             first = false
         }
     }

@@ -182,7 +182,7 @@ class FilesTest : DocumentsSeen {
         for (other in listOf(
             "$base/$id/..%2F..%2F..%2Ffiles%2Fdiary", "$base/$id/../../../files/diary", "$base/..%2F..%2Ffiles/diary",
             "$base/$id/%2E%2E", "$base/$id", "$base/", "$base/$id/", "$base/$id/copy.age/more", "$base/${"0".repeat(32)}/copy.age",
-            "content://elsewhere/$id/copy.age", "file:///etc/hosts",
+            "content://elsewhere/$id/copy.age", Uri.fromFile(File(context.filesDir, "diary")).toString(),
         )) {
             assertThrows(other, FileNotFoundException::class.java) { provider.openFile(Uri.parse(other), "r") }
             assertNull(other, provider.query(Uri.parse(other), null, null, null, null))

@@ -48,7 +48,7 @@ class IncomingTest {
         assertNull(of(null))
         assertNull(of(Intent(Intent.ACTION_MAIN)))
         assertNull(of(Intent(Intent.ACTION_VIEW)))
-        assertNull(of(view("file:///data/data/frond.home/files/diary")))
+        assertNull(of(view(Uri.fromFile(context.filesDir).toString())))
         assertNull(of(view("https://example.org/FROND:AEBAGBA")))
         assertNull(of(text("good morning")))
         assertNull(of(Intent(Intent.ACTION_SEND)))

@@ -30,6 +30,7 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
     fun settle() {
         repeat(8) {
             app.behind.submit {}.get(60, TimeUnit.SECONDS)
+            app.beside.submit {}.get(60, TimeUnit.SECONDS)
             shadowOf(Looper.getMainLooper()).idle()
         }
     }

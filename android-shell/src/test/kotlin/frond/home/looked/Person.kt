@@ -51,7 +51,7 @@ class Person(val opened: Opened) {
     /** Home, as she finds it: over Today where it is offered, else back. */
     fun home() {
         var left = 12
-        while (opened.screen !is Screen.Today) {
+        while ((opened.activity.ways.view as? frond.core.View.Screen)?.v1 !is Screen.Today) {
             check(left-- > 0) { "no way to Today from \"${opened.title}\"" }
             if (sees(Does.Today)) press(Does.Today) else back()
         }

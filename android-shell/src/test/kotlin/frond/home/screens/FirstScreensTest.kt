@@ -4,6 +4,7 @@ import frond.core.Although
 import frond.core.Begin
 import frond.core.Does
 import frond.core.HandedOver
+import frond.core.PracticeEvent
 import frond.core.PresetId
 import frond.core.Told
 import frond.home.looked.FrondRunner
@@ -37,8 +38,8 @@ class FirstScreensTest {
         activity.ways.press(Does.Begin(Begin.Breathing(PresetId.Even, 3)))
         settle()
         looked("running-ready")
-        val begin = texts().last { it.isClickable && it.parent.javaClass.simpleName == "Alike" }
-        press(begin.text.toString())
+        texts().single { it.tag == PracticeEvent.Begin(0) }.performClick()
+        settle()
         pass(Duration.ofSeconds(12))
         looked("running")
         assertTrue(says("0:12"))

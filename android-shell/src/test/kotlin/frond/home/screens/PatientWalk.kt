@@ -1,5 +1,6 @@
 package frond.home.screens
 
+import android.os.Bundle
 import frond.core.AfterStop
 import frond.core.Although
 import frond.core.Answer
@@ -10,6 +11,7 @@ import frond.core.Does
 import frond.core.Ended
 import frond.core.FeelsReady
 import frond.core.FirstRunPage
+import frond.core.FoundChoice
 import frond.core.HandedOver
 import frond.core.HoldCondition
 import frond.core.Position
@@ -37,8 +39,8 @@ import java.time.Duration
  * with a name wherever there is something to look at.
  */
 internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
-    val opened = Opened(shown)
-    val she = Person(opened)
+    var opened = Opened(shown)
+    val she get() = Person(opened)
 
     private fun looked(name: String) {
         if (look) opened.looked("patient-$name")
@@ -120,13 +122,33 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
     fun begin() {
         opened.go(Does.Practices)
         looked("practices")
+        // The whole list was answered just now: nothing else is asked before.
         she.press(Does.Begin(Begin.Step))
-        looked("anything-new")
-        she.press(AnythingNew.NOTHING_NEW)
         looked("trainer-ready")
         she.press(PracticeEvent.Begin(0))
         opened.pass(Duration.ofSeconds(65))
         looked("trainer-under-way")
+    }
+
+    /** The process ends in the middle; the practice is found again. */
+    fun found() {
+        val state = Bundle()
+        opened.controller.saveInstanceState(state).pause().stop().destroy()
+        opened.app.newProcess()
+        opened = Opened(opened.shown, state)
+        looked("found")
+        she.press(FoundChoice.GO_ON)
+        looked("trainer-found")
+        if (she.sees(PracticeEvent.GoOn)) she.press(PracticeEvent.GoOn)
+    }
+
+    /** Another session on the same day is asked for first; she leaves it for today. */
+    fun again() {
+        opened.go(Does.Practices)
+        she.press(Does.Begin(Begin.Step))
+        looked("anything-new")
+        she.press(AnythingNew.NOT_TODAY)
+        looked("kept-not-today")
     }
 
     /** It is finished and rated; sent once before it is complete. */
@@ -220,6 +242,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         she.type("text", "Tea on the balcony (invented)")
         she.press(SEND)
         opened.go(Does.Today)
+        check(opened.screen is Screen.Today) { "Today leads to \"${opened.title}\"" }
         looked("today-look-forward")
     }
 
@@ -245,7 +268,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         looked("spoke-left")
         she.type("with", "Ada Invented")
         for (open in (opened.screen as Screen.Spoke).v1.signs) she.choose("open", open.key)
-        she.choose("pause", true)
+        if ("pause" in she.fields()) she.choose("pause", true)
         she.press(SEND)
         looked("kept-spoke")
     }
@@ -262,6 +285,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         opened.pass(Duration.ofSeconds(1))
         opened.app.wall = opened.app.wall.plus(Duration.ofDays(1))
         opened.go(Does.Today)
+        check(opened.screen is Screen.Today) { "Today leads to \"${opened.title}\"" }
         looked("today-next-day")
         opened.go(Does.Settled(session))
         looked("settled")
