@@ -36,11 +36,12 @@ public final class Signatures {
         Set<String> own = new TreeSet<>(NOT_ON_A_PHONE);
         for (Path file : classes) {
             Path folder = Path.of(arguments[1]).relativize(file).getParent();
-            own.add(folder.toString().replace('/', '.'));
+            own.add(folder.toString().replace('/', '.') + ".*");
         }
         try (FileInputStream signature = new FileInputStream(arguments[0])) {
             SignatureChecker checker = new SignatureChecker(signature, own, logger);
-            for (Path file : classes) checker.process(file);
+            checker.setSourcePath(List.of());
+            for (Path file : classes) checker.process(file.toFile());
         }
         faults.forEach(System.out::println);
         System.out.println(classes.size() + " classes looked at, " + faults.size() + " faults");

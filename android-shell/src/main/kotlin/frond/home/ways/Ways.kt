@@ -114,14 +114,26 @@ class Ways(private val door: Door) : Go {
         if (seen != null && !waiting && drafts.isEmpty()) trail.here()?.let(::press)
     }
 
-    override fun press(does: Does) = ask(does) { door.press(does, it) }
+    override fun press(does: Does) {
+        ownWay()
+        ask(does) { door.press(does, it) }
+    }
 
-    override fun ask(request: Request) = ask(null) { door.ask(request, it) }
+    override fun ask(request: Request) {
+        ownWay()
+        ask(null) { door.ask(request, it) }
+    }
+
+    /** She goes on by herself, such as with a practice that was found: where she was before is not gone to any more. */
+    private fun ownWay() {
+        if (!waiting) saved = emptyList()
+    }
 
     override fun whole(request: WholeRequest) = ask(null) { door.whole(request, it) }
 
     override fun tell(told: Told, id: String?, happened: Instant?, then: Does?) {
         if (waiting) return
+        ownWay()
         val under = drafts.id ?: id
         drafts.id = under
         ask(null, came = { answer ->

@@ -151,7 +151,9 @@ class PartsTest {
         assertEquals(android.view.View.ACCESSIBILITY_LIVE_REGION_ASSERTIVE, box.accessibilityLiveRegion)
         all(box).filterIsInstance<android.widget.Button>().single().performClick()
         assertTrue(all(activity.window.decorView).filterIsInstance<EditText>().single().isFocused)
-        assertEquals(2, all(activity.window.decorView).filterIsInstance<android.widget.TextView>().count { it.text.toString() == "Say with whom." && it.isShown })
+        val said = all(activity.window.decorView).filterIsInstance<android.widget.TextView>().filter { it.isShown }.map { it.text.toString() }
+        assertTrue("at the top, with its question before it", "With whom? Say with whom." in said)
+        assertTrue("and at the field", "Say with whom." in said)
         parts.wrongs(emptyList())
         assertFalse(box.isShown)
     }

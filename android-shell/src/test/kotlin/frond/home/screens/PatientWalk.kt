@@ -242,6 +242,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         she.type("text", "Tea on the balcony (invented)")
         she.press(SEND)
         opened.go(Does.Today)
+        check(opened.screen is Screen.Today) { "Today leads to \"${opened.title}\"" }
         looked("today-look-forward")
     }
 
@@ -284,6 +285,7 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
         opened.pass(Duration.ofSeconds(1))
         opened.app.wall = opened.app.wall.plus(Duration.ofDays(1))
         opened.go(Does.Today)
+        check(opened.screen is Screen.Today) { "Today leads to \"${opened.title}\"" }
         looked("today-next-day")
         opened.go(Does.Settled(session))
         looked("settled")
