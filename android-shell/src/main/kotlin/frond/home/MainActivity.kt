@@ -34,6 +34,7 @@ import frond.home.screens.show
 import frond.home.ways.BackInside
 import frond.home.ways.Shows
 import frond.home.ways.Ways
+import frond.home.ways.needsOpenDiary
 import java.util.Locale
 
 /**
@@ -210,10 +211,9 @@ class MainActivity : Activity(), Shows {
     private fun leave(words: FormWords) = ToPress(words.frame.leave, words.frame.leaveSpoken, act = ::leaveAtOnce)
 
     /** In reach from every screen of an open diary. */
-    private fun notRight(view: View, words: FormWords): ToPress? = when (view) {
-        is View.Screen -> ToPress(words.frame.notRight, what = NOT_RIGHT) { ways.press(Does.Signs) }
-        is View.Whole -> null
-    }
+    private fun notRight(view: View, words: FormWords): ToPress? =
+        if (view is View.Screen || view.needsOpenDiary()) ToPress(words.frame.notRight, what = NOT_RIGHT) { ways.press(Does.Signs) }
+        else null
 
     /** One press: out of sight, out of the list of recent apps; what opens the diary leaves memory where there is a code. */
     private fun leaveAtOnce() {

@@ -21,10 +21,11 @@ internal fun FrondException.says(): String = when (this) {
 }
 
 internal fun FrondException.again(): Again = when (this) {
-    is FrondException.OpenAgain, is FrondException.NotADiary, is FrondException.Update,
+    is FrondException.NotADiary, is FrondException.Update,
     is FrondException.CloseElsewhere, is FrondException.Restore, is FrondException.CodeAsked,
     -> Again.BEGIN
-    is FrondException.PutRight, is FrondException.FreeSpace, is FrondException.ReadOnly, is FrondException.WrongSecret,
+    // The core opens the diary again by itself at the next press, so nothing that was typed has to go.
+    is FrondException.OpenAgain, is FrondException.PutRight, is FrondException.FreeSpace, is FrondException.ReadOnly, is FrondException.WrongSecret,
     is FrondException.WrongPhrase, is FrondException.AlreadyThere, is FrondException.TryAgain,
     -> Again.STAY
 }

@@ -33,7 +33,9 @@ class MonthDay(
  */
 fun Parts.month(name: String, weekdays: List<String>, weeks: List<List<MonthDay>>) {
     heading(name)
-    add(MonthGrid(context, name, weekdays, weeks))
+    val grid = MonthGrid(context, name, weekdays, weeks)
+    val room = minOf(context.resources.displayMetrics.widthPixels, context.px(R.dimen.measure)) - 2 * context.px(R.dimen.space_4)
+    if (grid.fits(room)) add(grid)
 }
 
 @SuppressLint("ViewConstructor")
@@ -108,24 +110,22 @@ internal class MonthGrid(context: Context, name: String, weekdays: List<String>,
         return cell
     }
 
+    /** Whether seven days fit beside each other: each large enough to be pressed, with its whole number. */
+    fun fits(width: Int): Boolean {
+        val free = MeasureSpec.makeMeasureSpec(0, MeasureSpec.UNSPECIFIED)
+        val widest = children().maxOfOrNull { child ->
+            child.measure(free, free)
+            child.measuredWidth
+        } ?: 0
+        return width / DAYS - GAP >= maxOf(least, widest)
+    }
+
     override fun onMeasure(widthSpec: Int, heightSpec: Int) {
         val width = MeasureSpec.getSize(widthSpec)
         cellWidth = width / DAYS
         val free = MeasureSpec.makeMeasureSpec(0, MeasureSpec.UNSPECIFIED)
         val all = children()
-        val widest = all.maxOfOrNull { child ->
-            child.measure(free, free)
-            child.measuredWidth
-        } ?: 0
-        if (cellWidth < least || widest > cellWidth) {
-            // Seven do not fit: the list beneath tells the same.
-            importantForAccessibility = IMPORTANT_FOR_ACCESSIBILITY_NO_HIDE_DESCENDANTS
-            cellWidth = 0
-            for (child in all) child.measure(exactly(0), exactly(0))
-            setMeasuredDimension(width, 0)
-            return
-        }
-        importantForAccessibility = IMPORTANT_FOR_ACCESSIBILITY_AUTO
+        for (child in all) child.measure(free, free)
         headHeight = all.take(DAYS).maxOf { it.measuredHeight }
         cellHeight = maxOf(least, all.drop(DAYS).maxOfOrNull { it.measuredHeight } ?: 0)
         for ((at, child) in all.withIndex()) child.measure(exactly(cellWidth - GAP), exactly(if (at < DAYS) headHeight else cellHeight))

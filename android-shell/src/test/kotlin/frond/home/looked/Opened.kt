@@ -2,9 +2,11 @@ package frond.home.looked
 
 import android.os.Bundle
 import android.os.Looper
+import android.view.View
 import android.widget.TextView
 import frond.home.MainActivity
 import frond.home.R
+import org.junit.Assert.assertEquals
 import org.robolectric.Robolectric
 import org.robolectric.RuntimeEnvironment
 import org.robolectric.Shadows.shadowOf
@@ -62,6 +64,10 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
 
     /** A picture, and everything that must hold of every screen. */
     fun looked(name: String) {
+        val frame = checkNotNull(activity.window.decorView.findViewById<View>(R.id.frame)) { "$name: no frame" }
+        // A look that is not the one asked for would be looked at in vain.
+        assertEquals(name, shown.language, frame.resources.configuration.locales[0].toLanguageTag())
+        assertEquals(name, shown == Shown.MIRRORED, frame.layoutDirection == View.LAYOUT_DIRECTION_RTL)
         activity.picture(name, shown)
         activity.checked(name, shown)
     }

@@ -1,6 +1,7 @@
 package frond.home.screens
 
 import android.os.SystemClock
+import android.widget.EditText
 import android.widget.TextView
 import com.sun.jna.Library
 import com.sun.jna.Native
@@ -29,7 +30,7 @@ import java.util.zip.CRC32C
 /**
  * What goes wrong beneath the screens, with the real core and the real disk: each trouble reaches a screen that says what to
  * do, and none shows the inside of the program. The full disk is simulated: the system's limit on the size of files of this
- * process is set to nothing, so that the real writes fail in the system itself; no disk was filled.
+ * process is lowered, so that the real writes fail in the system itself; no disk was filled.
  */
 @RunWith(FrondRunner::class)
 class AcrossTheBorderTest {
@@ -97,18 +98,36 @@ class AcrossTheBorderTest {
     @Test
     fun `a disk that is full`() {
         val hand = begun()
-        hand.type("text", "An invented question for a full disk.")
-        full { hand.press(SEND) }
+        // Room for what is coming was made ahead, so some entries can still be kept; the one behind them cannot.
+        val long = "An invented question for a full disk. ".repeat(24).trim()
+        full(diary.resolve("journal").length()) {
+            var kept = 0
+            while (!hand.on.says("Free some space")) {
+                check(kept++ < 200) { "the disk is never full" }
+                hand.type("text", long)
+                hand.press(SEND)
+            }
+            saysNothingOfTheInside(hand.on)
+            hand.on.looked("c03-disk-full")
+            assertEquals("nothing typed is lost", long, hand.edit("text").text.toString())
+        }
+        val before = hand.on.texts().count { it.text.toString() == long && it !is EditText }
+        hand.press(SEND)
+        assertEquals("with room again it is kept, once", before + 1, hand.on.texts().count { it.text.toString() == long && it !is EditText })
+        assertEquals("", hand.edit("text").text.toString())
+    }
+
+    @Test
+    fun `a disk that fails in the middle of an entry`() {
+        val hand = begun()
+        hand.type("text", "An invented question that may be there.")
+        full(0) { hand.press(SEND) }
         saysNothingOfTheInside(hand.on)
-        hand.on.looked("c03-disk-full")
-        assertTrue("it says what to do", hand.on.says("Free some space"))
-        assertFalse("what was not kept is not shown as kept", hand.on.says("for a full disk"))
-        val with = later()
-        with.press(Does.Questions)
-        assertTrue("what was kept before is there", with.on.says("kept before the trouble"))
-        with.type("text", "An invented question with room again.")
-        with.press(SEND)
-        assertTrue("with room again it is kept", with.on.says("with room again"))
+        hand.on.looked("c10-disk-failed")
+        assertTrue("it says what to do", hand.on.says("look whether your last entry is there"))
+        assertEquals("nothing typed is lost", "An invented question that may be there.", hand.edit("text").text.toString())
+        hand.press(SEND)
+        assertEquals("once", 1, hand.on.texts().count { "may be there" in it.text })
     }
 
     @Test
@@ -207,16 +226,16 @@ class AcrossTheBorderTest {
         @JvmField var most: Long = 0
     }
 
-    /** Meanwhile nothing can be written to any file of this process (setrlimit(2), RLIMIT_FSIZE: writes end in EFBIG). */
-    private fun full(act: () -> Unit) {
+    /** Meanwhile no file of this process can be written behind this size (setrlimit(2), RLIMIT_FSIZE: writes end in EFBIG). */
+    private fun full(size: Long, act: () -> Unit) {
         val system = Native.load("c", System::class.java)
         val limit = Limit()
         check(system.getrlimit(FILE_SIZE, limit) == 0)
         val before = limit.now
-        limit.now = 0
+        limit.now = size
         check(system.setrlimit(FILE_SIZE, limit) == 0)
         try {
-            check(!writes()) { "the limit does not hold" }
+            check(!writes(size + 1)) { "the limit does not hold" }
             act()
         } finally {
             limit.now = before
@@ -224,8 +243,8 @@ class AcrossTheBorderTest {
         }
     }
 
-    private fun writes(): Boolean = try {
-        File.createTempFile("full", null, app.cacheDir).writeBytes(ByteArray(1))
+    private fun writes(bytes: Long): Boolean = try {
+        File.createTempFile("full", null, app.cacheDir).writeBytes(ByteArray(bytes.toInt()))
         true
     } catch (_: java.io.IOException) {
         false
