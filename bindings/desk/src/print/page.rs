@@ -3,7 +3,7 @@
 
 use std::io::Write;
 
-use textwrap::{Options, WordSplitter, fill};
+use textwrap::{Options, WordSeparator, WordSplitter, WrapAlgorithm, fill};
 
 /// Columns.
 const WIDTH: usize = 80;
@@ -97,7 +97,10 @@ impl Page {
             .subsequent_indent(other)
             // A number or an id that is too long is left whole, so that it can be copied.
             .break_words(false)
-            .word_splitter(WordSplitter::NoHyphenation);
+            .word_splitter(WordSplitter::NoHyphenation)
+            // Said, and not left to what other crates ask of textwrap: lines would break elsewhere beside them.
+            .word_separator(WordSeparator::AsciiSpace)
+            .wrap_algorithm(WrapAlgorithm::FirstFit);
         let mut lines = text.lines();
         if let Some(line) = lines.next() {
             self.line(&fill(&printable(line), &options));
