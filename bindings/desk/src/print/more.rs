@@ -2,8 +2,8 @@
 
 use frond_core::screens::{
     ActivitiesScreen, CalendarScreen, CorrectForm, CorrectScreen, EndingScreen, EntryScreen,
-    FirstRunScreen, LanguageForm, LookForwardScreen, MoreScreen, QuestionsScreen, ReadyScreen, Section,
-    SettingsScreen, SettledScreen, ShowsScreen, SummaryFormScreen, TimeOffScreen,
+    FirstRunScreen, LanguageForm, LookForwardScreen, MoreScreen, QuestionsScreen, ReadyScreen,
+    Section, SettingsScreen, SettledScreen, ShowsScreen, SummaryFormScreen, TimeOffScreen,
 };
 
 use super::Page;

@@ -55,7 +55,9 @@ pub(super) fn command(does: &Does) -> String {
         Does::Restore | Does::RestoreNow => "frond restore".to_owned(),
         Does::RestoreCopy => "frond restore FILE --phrase".to_owned(),
         Does::StartNew => "frond start".to_owned(),
-        Does::EraseEntry { of } | Does::EraseEntryNow { of } => format!("frond erase --entry {}", short(*of)),
+        Does::EraseEntry { of } | Does::EraseEntryNow { of } => {
+            format!("frond erase --entry {}", short(*of))
+        }
         Does::EraseDays { from, to } | Does::EraseDaysNow { from, to } => {
             format!("frond erase --from {from} --to {to}")
         }

@@ -98,8 +98,12 @@ impl Visit<'_> {
             Does::Restore | Does::RestoreNow => go("/restore"),
             Does::RestoreCopy => go("/restore/copy"),
             Does::StartNew => Ok(How::Send { to: "/start".to_owned(), fields: vec![] }),
-            Does::EraseEntry { of } | Does::EraseEntryNow { of } => go(&format!("/erase/entry/{of}")),
-            Does::EraseDays { .. } | Does::EraseDaysNow { .. } | Does::EraseSomeDays => go("/erase/days"),
+            Does::EraseEntry { of } | Does::EraseEntryNow { of } => {
+                go(&format!("/erase/entry/{of}"))
+            }
+            Does::EraseDays { .. } | Does::EraseDaysNow { .. } | Does::EraseSomeDays => {
+                go("/erase/days")
+            }
             Does::EraseAll | Does::EraseAllNow => go("/erase/all"),
             Does::FirstRun { page } => go(&overview::first_run_address(page)),
             Does::More => go("/more"),
