@@ -34,8 +34,8 @@ pub struct Built {
 /// How often the compiler is asked; it finds faults in a few stages, each hidden by the one before.
 const MOST_ROUNDS: usize = 12;
 
-/// Builds the copy's core until no mutant is refused, then the tests named. `known` are those that are known to be
-/// refused.
+/// Builds the tests named and those of the core itself, until no mutant is refused. `known` are those that are known to
+/// be refused.
 ///
 /// # Errors
 /// Where the compiler refuses something that no mutant explains.
@@ -45,37 +45,31 @@ pub fn build(
     tests: &[String],
     known: HashSet<u32>,
 ) -> Result<Built, Failure> {
-    let mut refused = known;
-    let mut along = HashSet::new();
-    for round in 1.. {
-        copy.weave(&refused)?;
-        eprintln!("building, round {round}; {} mutants left out so far", refused.len());
-        let (built, messages) =
-            cargo(copy, target, &["build", "-p", "frond-core", "-p", "frond-tests", "--lib"])?;
-        if built {
-            break;
-        }
-        let spoken = spoken_of(copy, &messages)?;
-        if spoken.is_empty() || round == MOST_ROUNDS {
-            return Err(format!("the core does not build:\n{}", rendered(&messages)).into());
-        }
-        for numbers in spoken {
-            if numbers.len() > 1 {
-                along.extend(numbers.iter().copied());
-            }
-            refused.extend(numbers);
-        }
-    }
-    eprintln!("building the tests");
     let mut arguments = vec!["test", "--no-run", "-p", "frond-core", "-p", "frond-tests", "--lib"];
     for test in tests {
         arguments.extend(["--test", test.as_str()]);
     }
-    let (built, messages) = cargo(copy, target, &arguments)?;
-    if !built {
-        return Err(format!("the tests do not build:\n{}", rendered(&messages)).into());
+    let mut built = Built { programs: Vec::new(), refused: known, along: HashSet::new() };
+    for round in 1..=MOST_ROUNDS {
+        copy.weave(&built.refused)?;
+        eprintln!("building, round {round}; {} mutants left out so far", built.refused.len());
+        let (succeeded, messages) = cargo(copy, target, &arguments)?;
+        if succeeded {
+            built.programs = programs(&messages);
+            return Ok(built);
+        }
+        let spoken = spoken_of(copy, &messages)?;
+        if spoken.is_empty() {
+            return Err(format!("the tests do not build:\n{}", rendered(&messages)).into());
+        }
+        for numbers in spoken {
+            if numbers.len() > 1 {
+                built.along.extend(numbers.iter().copied());
+            }
+            built.refused.extend(numbers);
+        }
     }
-    Ok(Built { programs: programs(&messages), refused, along })
+    Err("the compiler still refuses mutants after as many rounds as it has stages".into())
 }
 
 fn cargo(copy: &Copy, target: &Path, arguments: &[&str]) -> Result<(bool, Vec<Value>), Failure> {

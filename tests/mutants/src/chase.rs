@@ -1,6 +1,7 @@
 //! Decides in which order a mutant meets the tests, and what became of it.
 
 use std::collections::BTreeMap;
+use std::fmt;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
@@ -21,6 +22,31 @@ pub enum Fate {
     TimedOut(String),
     /// Every test that reaches it passed; so many.
     Survived(usize),
+}
+
+impl fmt::Display for Fate {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Fate::NotBuildable => f.write_str("not buildable"),
+            Fate::Killed(by) => write!(f, "killed by {by}"),
+            Fate::TimedOut(in_) => write!(f, "timed out in {in_}"),
+            Fate::Survived(tests) => write!(f, "survived {tests}"),
+        }
+    }
+}
+
+impl Fate {
+    /// Reads what was written.
+    pub fn read(text: &str) -> Option<Self> {
+        if text == "not buildable" {
+            return Some(Fate::NotBuildable);
+        }
+        let killed = text.strip_prefix("killed by ").map(|by| Fate::Killed(by.to_owned()));
+        let timed_out =
+            text.strip_prefix("timed out in ").map(|in_| Fate::TimedOut(in_.to_owned()));
+        let survived = text.strip_prefix("survived ").and_then(|tests| tests.parse().ok());
+        killed.or(timed_out).or(survived.map(Fate::Survived))
+    }
 }
 
 /// A mutant to be chased.

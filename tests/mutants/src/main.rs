@@ -16,12 +16,12 @@ mod weave;
 #[cfg(test)]
 mod planted_tests;
 
-use std::collections::HashSet;
+use std::collections::{HashMap, HashSet};
 use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 use chase::{Chased, Fate};
 use copy::{Copy, ROOMS};
@@ -37,8 +37,12 @@ struct Asked {
     /// Where the copy, the build and the result lie.
     to: PathBuf,
     rooms: Vec<&'static str>,
-    /// Only what survived in the last run.
+    /// Only what survived in the last run; the others as they were found then.
     survivors: bool,
+    /// The compiler is asked about every mutant again.
+    afresh: bool,
+    /// Tests that take longer than this are left out.
+    longest: Option<Duration>,
     /// Only these numbers.
     only: HashSet<u32>,
     jobs: usize,
@@ -55,6 +59,8 @@ fn asked() -> Result<Asked, Failure> {
         to,
         rooms: Vec::new(),
         survivors: false,
+        afresh: false,
+        longest: None,
         only: HashSet::new(),
         jobs: std::thread::available_parallelism().map_or(1, usize::from),
         tests: Vec::new(),
@@ -62,6 +68,10 @@ fn asked() -> Result<Asked, Failure> {
     while let Ok(word) = next("") {
         match word.as_str() {
             "--survivors" => asked.survivors = true,
+            "--afresh" => asked.afresh = true,
+            "--longest" => {
+                asked.longest = Some(Duration::from_secs(next("how many seconds")?.parse()?));
+            }
             "--jobs" => asked.jobs = next("how many at a time")?.parse()?,
             "--test" => asked.tests.push(next("a test's name")?),
             "--only" => {
@@ -98,41 +108,44 @@ fn main() -> ExitCode {
 
 fn go(asked: &Asked) -> Result<bool, Failure> {
     let began = Instant::now();
+    let seconds = || began.elapsed().as_secs();
     let mut copy = Copy::make(&asked.from, &asked.to.join("copy"))?;
-    let (refused, survived) =
-        if asked.survivors { last(&copy, &asked.to)? } else { Default::default() };
+    let last = if asked.survivors { last(&asked.to)? } else { HashMap::new() };
+    let list = asked.to.join("refused");
+    let known =
+        if asked.afresh { String::new() } else { fs::read_to_string(&list).unwrap_or_default() };
+    let known: HashSet<&str> = known.lines().collect();
+    let refused = numbers_of(&copy, |name| known.contains(name));
     let built = build::build(&mut copy, &asked.to.join("built"), &asked.tests, refused)?;
-    println!("built after {} s", began.elapsed().as_secs());
-    let tests = known::tests(&built.programs, &asked.to.join("asked"), asked.jobs)?;
-    let reaching = tests.iter().filter(|test| !test.reaches.is_empty()).count();
-    let millis: u128 =
-        tests.iter().filter(|test| !test.reaches.is_empty()).map(|t| t.takes.as_millis()).sum();
-    println!(
-        "{} tests pass without a mutant, {reaching} reach one, those in {} s one by one; after {} s",
-        tests.len(),
-        millis / 1000,
-        began.elapsed().as_secs()
-    );
+    println!("built after {} s", seconds());
     let mut lines = all_lines(&copy, asked, &built.refused);
-    if asked.survivors {
-        lines.retain(|line| survived.contains(&line.name));
+    write_refused(&list, &copy, &built.refused)?;
+    let mut tests = known::tests(&built.programs, &asked.to.join("asked"), asked.jobs)?;
+    let all = tests.len();
+    tests.retain(|test| !test.reaches.is_empty());
+    let together: Duration = tests.iter().map(|test| test.takes).sum();
+    println!(
+        "{all} tests pass without a mutant; {} of them reach one and take {} s one by one; after {} s",
+        tests.len(),
+        together.as_secs(),
+        seconds()
+    );
+    if let Some(longest) = asked.longest {
+        tests.retain(|test| test.takes <= longest);
+        println!("{} of them take no longer than {} s", tests.len(), longest.as_secs());
     }
-    if !asked.only.is_empty() {
-        lines.retain(|line| asked.only.contains(&line.number));
+    let mut chased = Vec::new();
+    for line in &mut lines {
+        match last.get(&line.name) {
+            _ if line.fate == Fate::NotBuildable => {}
+            Some(fate @ (Fate::Killed(_) | Fate::TimedOut(_))) => line.fate = fate.clone(),
+            _ if !asked.only.is_empty() && !asked.only.contains(&line.number) => {}
+            _ => chased.push(Chased { number: line.number, room: line.room }),
+        }
     }
-    let chased: Vec<Chased> = lines
-        .iter()
-        .filter(|line| line.fate != Fate::NotBuildable)
-        .map(|line| Chased { number: line.number, room: line.room })
-        .collect();
     let fates = chase::all(&chased, &built.programs, &tests, asked.jobs, |count, mutant, fate| {
         if matches!(fate, Fate::Survived(_)) || count % 50 == 0 {
-            println!(
-                "{count} of {} after {} s: {} {fate:?}",
-                chased.len(),
-                began.elapsed().as_secs(),
-                mutant.number
-            );
+            println!("{count} of {} after {} s: {} {fate}", chased.len(), seconds(), mutant.number);
         }
     })?;
     for (number, fate) in fates {
@@ -140,7 +153,10 @@ fn go(asked: &Asked) -> Result<bool, Failure> {
             line.fate = fate.clone();
         }
     }
-    tell(asked, &lines, &built, !asked.survivors && asked.only.is_empty(), began)
+    if !asked.only.is_empty() {
+        lines.retain(|line| asked.only.contains(&line.number));
+    }
+    tell(asked, &lines, &built, began)
 }
 
 /// Every mutant of the rooms asked for, not run yet.
@@ -163,20 +179,35 @@ fn all_lines(copy: &Copy, asked: &Asked, refused: &HashSet<u32>) -> Vec<Line> {
         .collect()
 }
 
-/// What the last run says: the numbers that the compiler refused, and the names of what survived.
-fn last(copy: &Copy, folder: &Path) -> Result<(HashSet<u32>, HashSet<String>), Failure> {
+/// Keeps what the compiler refused: a build begins with what built last time, and is not done twice.
+fn write_refused(list: &Path, copy: &Copy, refused: &HashSet<u32>) -> Result<(), Failure> {
+    let mut names = String::new();
+    for source in &copy.sources {
+        for mutant in source.mutants().iter().filter(|mutant| refused.contains(&mutant.number)) {
+            writeln!(names, "{}", name_of(source, mutant))?;
+        }
+    }
+    Ok(fs::write(list, names)?)
+}
+
+/// What became of each in the last run, by name.
+fn last(folder: &Path) -> Result<HashMap<String, Fate>, Failure> {
     let text = fs::read_to_string(folder.join("result.tsv"))?;
-    let named = |fate: &str| -> HashSet<String> {
-        let rows = text.lines().map(|line| line.split('\t').collect::<Vec<_>>());
-        let of = rows.filter(|row| row.get(3).is_some_and(|said| said.starts_with(fate)));
-        of.filter_map(|row| row.get(4).map(|name| (*name).to_owned())).collect()
+    let rows = text.lines().map(|line| line.split('\t').collect::<Vec<_>>());
+    let row = |row: Vec<&str>| {
+        let name = row.get(4)?;
+        Some(((*name).to_owned(), Fate::read(row.get(3)?)?))
     };
-    let refused = named("NotBuildable");
-    let numbers = copy.sources.iter().flat_map(|source| {
-        let of = source.mutants().iter().filter(|one| refused.contains(&name_of(source, one)));
-        of.map(|mutant| mutant.number)
-    });
-    Ok((numbers.collect(), named("Survived")))
+    Ok(rows.filter_map(row).collect())
+}
+
+/// The mutants with such names.
+fn numbers_of(copy: &Copy, so: impl Fn(&str) -> bool) -> HashSet<u32> {
+    let of = |source: &copy::Source| -> Vec<u32> {
+        let all = source.mutants().iter().filter(|mutant| so(&name_of(source, mutant)));
+        all.map(|mutant| mutant.number).collect()
+    };
+    copy.sources.iter().flat_map(of).collect()
 }
 
 fn name_of(source: &copy::Source, mutant: &weave::Mutant) -> String {
@@ -187,35 +218,32 @@ fn tell(
     asked: &Asked,
     lines: &[Line],
     built: &build::Built,
-    whole: bool,
     began: Instant,
 ) -> Result<bool, Failure> {
+    println!("\n{}", outcome::table(lines));
+    let survived = || lines.iter().filter(|line| matches!(line.fate, Fate::Survived(_)));
+    println!(
+        "{} of those that survived are reached by no test; {} of those not buildable were left \
+         out with another of their place; {} s in all",
+        survived().filter(|line| line.fate == Fate::Survived(0)).count(),
+        built.along.len(),
+        began.elapsed().as_secs()
+    );
+    for line in survived() {
+        println!("survived: {} (number {}, line {})", line.name, line.number, line.line);
+    }
+    if !asked.only.is_empty() {
+        return Ok(true);
+    }
     let mut text = String::new();
     for line in lines {
         writeln!(
             text,
-            "{}\t{}\t{}\t{:?}\t{}",
+            "{}\t{}\t{}\t{}\t{}",
             line.number, line.room, line.line, line.fate, line.name
         )?;
     }
-    fs::write(asked.to.join(if whole { "result.tsv" } else { "again.tsv" }), text)?;
-    let unreached = lines.iter().filter(|line| line.fate == Fate::Survived(0)).count();
-    println!("\n{}", outcome::table(lines));
-    println!(
-        "{unreached} of those that survived are reached by no test; {} of those not buildable were left out with another \
-         of their place; {} s in all",
-        built.along.len(),
-        began.elapsed().as_secs()
-    );
-    for line in lines.iter().filter(|line| matches!(line.fate, Fate::Survived(_))) {
-        println!(
-            "survived: {} (number {}, line {}, {:?})",
-            line.name, line.number, line.line, line.fate
-        );
-    }
-    if !whole {
-        return Ok(true);
-    }
+    fs::write(asked.to.join("result.tsv"), text)?;
     let list = fs::read_to_string(asked.from.join("tests/mutants/survivors.md"))?;
     let faults = outcome::faults(lines, &list, &asked.rooms);
     for fault in &faults {
