@@ -21,6 +21,10 @@ struct Root: SwiftUI.View {
     let phone: FrondPhone
 
     var body: some SwiftUI.View {
+        front.onChange(of: phone.ways.shown?.answer, initial: true) { phone.showing() }
+    }
+
+    @ViewBuilder private var front: some SwiftUI.View {
         switch phone.front {
         case .screens: Frame(phone: phone)
         case .blank: BlankView()

@@ -1,5 +1,6 @@
 // What the phone tells the app, handed on. Decides nothing but what is switched off: keyboards of others, and keeping the state
 // of screens outside of the diary.
+import Foundation
 import FrondHome
 import UIKit
 import UserNotifications

@@ -1,5 +1,6 @@
 // Puts the app together: the phone's parts of App/Phone, handed to FrondHome. Decides what the core is told about what this
 // phone does so that others see less; opens nothing by itself.
+import Foundation
 import FrondHome
 import SwiftUI
 import UIKit

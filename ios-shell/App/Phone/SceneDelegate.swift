@@ -1,5 +1,6 @@
 // When the app is in front and when it is not, handed on in the right order: the cover goes on first and comes off last, and what
 // has to be locked is locked before anything is shown. Leaves what follows to `Cover` and FrondHome.
+import Foundation
 import FrondHome
 import UIKit
 

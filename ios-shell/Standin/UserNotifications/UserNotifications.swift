@@ -83,12 +83,16 @@ public class UNNotificationSettings: NSObject {
 
 public protocol UNUserNotificationCenterDelegate: NSObjectProtocol {
     func userNotificationCenter(
-        _ center: UNUserNotificationCenter, willPresent notification: UNNotification
-    ) async -> UNNotificationPresentationOptions
-    func userNotificationCenter(_ center: UNUserNotificationCenter, didReceive response: UNNotificationResponse) async
+        _ center: UNUserNotificationCenter, willPresent notification: UNNotification,
+        withCompletionHandler: @escaping (UNNotificationPresentationOptions) -> Void
+    )
+    func userNotificationCenter(
+        _ center: UNUserNotificationCenter, didReceive response: UNNotificationResponse,
+        withCompletionHandler: @escaping () -> Void
+    )
 }
 
-public class UNUserNotificationCenter: NSObject, @unchecked Sendable {
+public class UNUserNotificationCenter: NSObject {
     public class func current() -> UNUserNotificationCenter { fatalError() }
     public weak var delegate: (any UNUserNotificationCenterDelegate)?
     public func requestAuthorization(options: UNAuthorizationOptions = []) async throws -> Bool { fatalError() }

@@ -1,5 +1,6 @@
 // Places for files, chosen by the person in the phone's own windows. Decides which window; leaves to FrondHome which file may go
 // where, and what is read of one. A plain file goes to the picker alone: it is nothing that could be shared, by its type.
+import Foundation
 import FrondHome
 import UIKit
 import UniformTypeIdentifiers

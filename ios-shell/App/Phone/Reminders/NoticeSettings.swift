@@ -1,4 +1,5 @@
 // The phone's own settings about notices. Decides only how they are opened.
+import Foundation
 import UIKit
 
 enum NoticeSettings {

@@ -3,20 +3,31 @@
 //
 // What an app cannot decide on iOS: whether a notice is seen on a locked screen, on a watch or in a car, and for how long. The
 // person decides that in the phone's settings; the core says so in its own words.
+import Foundation
 import FrondHome
 import UserNotifications
 
 final class Notices: NoticePort {
-    private let center = UNUserNotificationCenter.current()
-
     /// The names of the two buttons and of the two kinds of notice: they say nothing.
-    static let later = "later"
-    static let done = "done"
-    private static let both = "both"
-    private static let one = "one"
+    nonisolated static let later = "later"
+    nonisolated static let done = "done"
+    private nonisolated static let both = "both"
+    private nonisolated static let one = "one"
 
-    func allowed() async -> NoticesAllowed {
-        switch await center.notificationSettings().authorizationStatus {
+    func allowed() async -> NoticesAllowed { await Self.status() }
+
+    func ask() async { await Self.askOnce() }
+
+    func openSettings() async { await NoticeSettings.open() }
+
+    func replace(with pending: [PendingNotice]) async { await Self.set(pending) }
+
+    func takeAway() async { UNUserNotificationCenter.current().removeAllDeliveredNotifications() }
+
+    // What is asked of the phone's own centre; away from the main thread, where its answers belong.
+
+    private nonisolated static func status() async -> NoticesAllowed {
+        switch await UNUserNotificationCenter.current().notificationSettings().authorizationStatus {
         case .notDetermined: .ask
         case .authorized, .provisional, .ephemeral: .allowed
         case .denied: .refused
@@ -24,25 +35,22 @@ final class Notices: NoticePort {
         }
     }
 
-    func ask() async {
+    private nonisolated static func askOnce() async {
         // No sound, no number on the icon: neither is asked for. What she answers is looked at afterwards.
-        _ = try? await center.requestAuthorization(options: [.alert])
+        _ = try? await UNUserNotificationCenter.current().requestAuthorization(options: [.alert])
     }
 
-    func openSettings() async { await NoticeSettings.open() }
-
-    func replace(with pending: [PendingNotice]) async {
+    private nonisolated static func set(_ pending: [PendingNotice]) async {
+        let center = UNUserNotificationCenter.current()
         center.removeAllPendingNotificationRequests()
-        if let words = pending.first { center.setNotificationCategories(Self.kinds(words, pending)) }
+        if let words = pending.first { center.setNotificationCategories(kinds(words, pending)) }
         for notice in pending {
             // Where she has not allowed notices this does nothing; everything else goes on without.
-            try? await center.add(Self.request(notice))
+            try? await center.add(request(notice))
         }
     }
 
-    func takeAway() async { center.removeAllDeliveredNotifications() }
-
-    private static func request(_ notice: PendingNotice) -> UNNotificationRequest {
+    private nonisolated static func request(_ notice: PendingNotice) -> UNNotificationRequest {
         let content = UNMutableNotificationContent()
         content.body = notice.says
         content.categoryIdentifier = notice.later == nil ? one : both
@@ -57,7 +65,7 @@ final class Notices: NoticePort {
 
     /// The buttons. None of them opens Frond, and nothing of the diary is needed for either, so that both work while the phone
     /// is locked.
-    private static func kinds(_ words: PendingNotice, _ all: [PendingNotice]) -> Set<UNNotificationCategory> {
+    private nonisolated static func kinds(_ words: PendingNotice, _ all: [PendingNotice]) -> Set<UNNotificationCategory> {
         let done = UNNotificationAction(identifier: Self.done, title: words.done)
         let later = all.lazy.compactMap(\.later).first.map { UNNotificationAction(identifier: Self.later, title: $0) }
         let kind = { (name: String, actions: [UNNotificationAction]) in

@@ -2,6 +2,7 @@
 // speak at once. Whatever the phone cannot do just now, during a call for example, is left out: the breath goes on without it.
 import AVFoundation
 import CoreHaptics
+import Foundation
 import FrondHome
 import UIKit
 
