@@ -34,9 +34,9 @@ public protocol CHHapticPatternPlayer: NSObjectProtocol {
     func cancel() throws
 }
 
-public class CHHapticEngine: NSObject {
-    public override init() { fatalError() }
-    public convenience init(_ nothing: Void = ()) throws { fatalError() }
+// Not an NSObject here: one that can fail while it is made cannot be written in plain Swift.
+public class CHHapticEngine {
+    public init() throws {}
     public class func capabilitiesForHardware() -> any CHHapticDeviceCapability { fatalError() }
     public var isMutedForAudio: Bool { get { fatalError() } set {} }
     public func start() throws {}

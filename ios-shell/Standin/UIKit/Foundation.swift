@@ -3,6 +3,8 @@
 @_exported import Foundation
 
 extension URL {
+    public static var applicationSupportDirectory: URL { fatalError() }
+    public static var documentsDirectory: URL { fatalError() }
     public func startAccessingSecurityScopedResource() -> Bool { fatalError() }
     public func stopAccessingSecurityScopedResource() {}
 }

@@ -13,7 +13,7 @@ struct BlankView: SwiftUI.View {
 struct ClosedView: SwiftUI.View {
     let closed: String
     let open: String
-    let act: () -> Void
+    let act: @MainActor () -> Void
 
     var body: some SwiftUI.View {
         ZStack {
