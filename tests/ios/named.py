@@ -20,7 +20,7 @@ NEVER = {
     # https://developer.apple.com/documentation/foundation/url-loading-system, and what is built on it
     "the network": r"URLSession|URLRequest|URLConnection|NSURLDownload|URLProtocol|URLCache|HTTPCookie|HTTPURLResponse|AsyncImage"
     r"|\bNWPath|\bNWConnection|\bCFSocket|\bCFStream|\bCFHTTP|\bgetaddrinfo\b|\bsocket\(|NetService|Stream\.getStreamsToHost"
-    r"|WKWebView|SFSafari|\bLink\(|ShareLink|WebView|contentsOf:",
+    r"|WKWebView|SFSafari|\bLink\(|ShareLink|WebView",
     # https://developer.apple.com/documentation/os/logging: what is logged can be collected from a phone
     "a log": r"\b(?:debugP|p)rint\(|\bdump\(|NSLog|os_log|OSLog|\bLogger\(|os_signpost|MXMetric|\bassertionFailure\(\s*\"|\bprecondition\w*\([^)]*\"",
     # https://developer.apple.com/documentation/foundation/userdefaults and what SwiftUI keeps by itself: not sealed, and backed up
@@ -34,14 +34,22 @@ NEVER = {
     "the picture of a number on the icon": r"setBadgeCount|applicationIconBadgeNumber|\.badge\b",
 }
 
-# The few names that lead out of the app by the person's own hand; each in one file alone.
+# The few names that lead out of the app, or to what lies beside the diary; each in these files alone.
 ONCE = {
+    # With an address of the web it would be fetched; these read files of our own.
+    "a file is read whole": (
+        r"contentsOf:",
+        {"FrondHome/Duties/Leaving/LeftMark.swift", "FrondHome/Duties/Keys/Marks.swift", "FrondHome/Duties/Reminders/Reminders.swift"},
+    ),
     "another app is opened": (r"shared\.open\(|openURL\b|canOpenURL", {"Phone/Senses/Dialler.swift", "Phone/Reminders/NoticeSettings.swift"}),
     "a file is handed to another app": (r"UIActivityViewController\(", {"Phone/Files/Sharing.swift"}),
     "the clipboard": (r"UIPasteboard", {"Phone/Leaving/Clipboard.swift"}),
     "a place for a file is chosen": (r"UIDocumentPickerViewController\(", {"Phone/Files/Documents.swift"}),
     "the Keychain": (r"\bSecItem\w+\(", {"Phone/Keys/KeychainBox.swift"}),
-    "notices": (r"UNUserNotificationCenter", {"Phone/Reminders/Notices.swift", "Phone/Reminders/NoticeAnswers.swift"}),
+    "notices": (
+        r"UNUserNotificationCenter",
+        {"Phone/Reminders/Notices.swift", "Phone/Reminders/NoticeAnswers.swift", "Phone/AppDelegate.swift"},
+    ),
 }
 
 TOKEN = re.compile(
@@ -118,13 +126,14 @@ def checks(shell, check):
         "no network, no log, no other store, no other device is named", never, both,
         *map(plant, (
             "let a = URLSession.shared", "print(view)", 'NSLog("a")', 'os_log("a")', "Logger().info()", "@AppStorage(a) var b = 1",
-            "UserDefaults.standard.set(1, forKey: a)", 'let a = "https://example.org"', "Data(contentsOf: url)", "dump(a)",
+            "UserDefaults.standard.set(1, forKey: a)", 'let a = "https://example.org"', "dump(a)",
             "AsyncImage(url: a)", "NSUserActivity(activityType: a)", "content.badge = 1", "@SceneStorage(a) var b: Int",
             "registerForRemoteNotifications()", "UIDevice.current.identifierForVendor")),
     )
     check(
-        "what leads out of the app stands in one place each", once, app,
-        *map(plant, ("UIApplication.shared.open(url)", "UIPasteboard.general", "SecItemAdd(a, nil)", "UIActivityViewController(a)")),
+        "what leads out of the app stands in one place each", once, both,
+        *map(plant, ("UIApplication.shared.open(url)", "UIPasteboard.general", "SecItemAdd(a, nil)", "UIActivityViewController(a)",
+                     "Data(contentsOf: url)")),
     )
     check(
         "a comment and a text name nothing", lambda kept: [] if never(kept) else ["not seen"],

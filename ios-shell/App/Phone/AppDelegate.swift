@@ -25,7 +25,7 @@ final class AppDelegate: NSObject, UIApplicationDelegate {
     }
 
     /// A keyboard of another maker sees every key and may send it away: only the phone's own is offered
-    /// (https://developer.apple.com/documentation/uikit/uiapplicationdelegate/application(_:shouldallowextensionpointidentifier:)).
+    /// (https://developer.apple.com/documentation/uikit/uiapplicationdelegate, under the name of this call).
     func application(
         _ application: UIApplication, shouldAllowExtensionPointIdentifier point: UIApplication.ExtensionPointIdentifier
     ) -> Bool {

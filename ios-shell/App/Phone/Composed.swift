@@ -58,9 +58,11 @@ final class Composed {
         phone.launch()
     }
 
-    /// What this app does so that others see less. Only what is always so is said: iOS lets nobody keep a picture of the screen
-    /// from being taken, a keyboard from learning, a notice off a locked screen, or an app out of the list of open ones.
-    private nonisolated static let covered = Covered(screen: false, keyboard: false, backups: true, reminders: false, leaves: false)
+    /// What this app does so that others see less. Only what is always so is said: iOS lets no app keep a picture of the screen
+    /// from being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
+    private nonisolated static let covered = Covered(
+        screen: false, keyboard: false, backups: true, reminders: false, leaves: false
+    )
 }
 
 /// What the phone's parts have to know of the whole they are a part of.
