@@ -10,8 +10,8 @@ struct FrondApp: App {
 
     var body: some Scene {
         WindowGroup {
-            Root(phone: app.composed.phone)
-                .onOpenURL { app.composed.phone.incoming($0) }
+            Root(phone: Composed.here.phone)
+                .onOpenURL { Composed.here.phone.incoming($0) }
         }
     }
 }

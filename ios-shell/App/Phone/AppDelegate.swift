@@ -6,13 +6,11 @@ import UIKit
 import UserNotifications
 
 final class AppDelegate: NSObject, UIApplicationDelegate {
-    let composed = Composed()
-
     func application(
         _ application: UIApplication, didFinishLaunchingWithOptions options: [UIApplication.LaunchOptionsKey: Any]?
     ) -> Bool {
         // Before anything else: a button of a notice may be why the app was started.
-        UNUserNotificationCenter.current().delegate = composed.answers
+        UNUserNotificationCenter.current().delegate = Composed.here.answers
         return true
     }
 
@@ -20,7 +18,8 @@ final class AppDelegate: NSObject, UIApplicationDelegate {
         _ application: UIApplication, configurationForConnecting session: UISceneSession, options: UIScene.ConnectionOptions
     ) -> UISceneConfiguration {
         let how = UISceneConfiguration(name: nil, sessionRole: session.role)
-        how.delegateClass = SceneDelegate.self
+        // Another screen that is plugged in gets none of its own: it shows what this one shows, and the cover with it.
+        if session.role == .windowApplication { how.delegateClass = SceneDelegate.self }
         return how
     }
 
@@ -36,9 +35,4 @@ final class AppDelegate: NSObject, UIApplicationDelegate {
     func application(_ application: UIApplication, shouldSaveSecureApplicationState coder: NSCoder) -> Bool { false }
 
     func application(_ application: UIApplication, shouldRestoreSecureApplicationState coder: NSCoder) -> Bool { false }
-
-    /// The phone was locked. Phones without a lock never say so; for them the time behind other apps counts.
-    func applicationProtectedDataWillBecomeUnavailable(_ application: UIApplication) {
-        composed.phone.phoneLocked()
-    }
 }

@@ -9,19 +9,24 @@ import UIKit
 /// nothing here touches the diary.
 @MainActor
 final class Composed {
+    /// The one there is. SwiftUI stands between the phone and the app's delegate, so that nobody could ask that for it.
+    static let here = Composed()
+
     let phone: FrondPhone
     let answers: NoticeAnswers
     let cover: Cover
+    private let documents: Documents
     private(set) weak var scene: UIWindowScene?
 
-    init() {
+    private init() {
         let places = Folders.places()
         let running = PhoneRunning()
         let clock = SystemClock(running: running)
         let door = RealDoor(clock: clock) {
             try Frond(
                 folder: places.diary.path(percentEncoded: false),
-                language: Locale.preferredLanguages.first ?? "en",
+                // The first of her languages that Frond speaks, or the one chosen for it in the phone's settings.
+                language: Bundle.main.preferredLocalizations.first ?? "en",
                 covered: Self.covered,
                 keeper: PhoneKeys(box: KeychainBox(), folder: places.beside)
             )
@@ -29,11 +34,12 @@ final class Composed {
         let notices = Notices()
         let reminders = Reminders(folder: places.beside, notices: notices)
         let reach = Reach()
+        let documents = Documents(over: { reach.top() })
         let ports = PhonePorts(
             dialler: Dialler(),
             light: Light(),
             notices: notices,
-            documents: Documents(over: { reach.top() }),
+            documents: documents,
             clip: Clipboard(),
             senses: Senses(language: { reach.language() })
         )
@@ -44,9 +50,22 @@ final class Composed {
             reminders: reminders
         )
         self.phone = phone
+        self.documents = documents
         answers = NoticeAnswers(reminders: reminders)
         cover = Cover(words: { phone.ways.words?.outside })
         reach.whole = self
+        // Phones without a lock never say so; for them the time behind other apps counts.
+        _ = NotificationCenter.default.addObserver(
+            forName: UIApplication.protectedDataWillBecomeUnavailableNotification, object: nil, queue: .main
+        ) { [weak self] _ in
+            MainActor.assumeIsolated { self?.lock() }
+        }
+    }
+
+    /// Where there is a code, what opens the diary leaves memory now, and nothing stays open over the screen that asks for it.
+    func lock() {
+        if phone.ways.coded { documents.putAway() }
+        phone.phoneLocked()
     }
 
     /// The app's one scene is there.

@@ -9,45 +9,45 @@ final class SceneDelegate: NSObject, UIWindowSceneDelegate {
     /// minute (Apple, "Extending your app's background execution time"; how long exactly is not promised); this is less.
     private static let awake: Duration = .seconds(20)
 
-    private var composed: Composed? { (UIApplication.shared.delegate as? AppDelegate)?.composed }
+    private var composed: Composed { Composed.here }
     private var falling: Task<Void, Never>?
     private var task = UIBackgroundTaskIdentifier.invalid
 
     func scene(_ scene: UIScene, willConnectTo session: UISceneSession, options: UIScene.ConnectionOptions) {
         guard let scene = scene as? UIWindowScene else { return }
-        composed?.begin(in: scene, coming: Set(options.urlContexts.map(\.url)))
+        composed.begin(in: scene, coming: Set(options.urlContexts.map(\.url)))
     }
 
     func sceneWillResignActive(_ scene: UIScene) {
-        composed?.cover.behind()
-        composed?.phone.resigned()
+        composed.cover.behind()
+        composed.phone.resigned()
     }
 
     func sceneDidEnterBackground(_ scene: UIScene) {
-        guard let phone = composed?.phone else { return }
-        phone.wentBehind()
+        let composed = composed
+        composed.phone.wentBehind()
         // A process that sleeps counts no time: where there is a code, what opens the diary leaves memory before that.
         stopFalling()
         task = UIApplication.shared.beginBackgroundTask(withName: "closing") { [weak self] in
-            phone.phoneLocked()
+            composed.lock()
             self?.stopFalling()
         }
         falling = Task { [weak self] in
             try? await Task.sleep(for: Self.awake)
             guard !Task.isCancelled else { return }
-            phone.phoneLocked()
-            await phone.settle()
+            composed.lock()
+            await composed.phone.settle()
             self?.stopFalling()
         }
     }
 
     func sceneWillEnterForeground(_ scene: UIScene) {
         stopFalling()
-        composed?.phone.cameInFront()
+        composed.phone.cameInFront()
     }
 
     func sceneDidBecomeActive(_ scene: UIScene) {
-        composed?.cover.front()
+        composed.cover.front()
     }
 
     private func stopFalling() {

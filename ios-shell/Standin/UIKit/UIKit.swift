@@ -68,7 +68,8 @@ public protocol UITraitChangeRegistration: NSObjectProtocol {}
     public struct Level: Hashable, Sendable {
         public static let normal = Level()
         public static let alert = Level()
-        public static func + (level: Level, more: Double) -> Level { fatalError() }
+        public init(rawValue: Double) {}
+        public init() {}
     }
     public init(windowScene: UIWindowScene) { fatalError() }
     public var windowLevel: Level { get { fatalError() } set {} }
@@ -124,7 +125,6 @@ public struct UIBackgroundTaskIdentifier: Hashable, Sendable {
     public static var shared: UIApplication { fatalError() }
     public nonisolated static let openNotificationSettingsURLString = ""
     public nonisolated static let protectedDataWillBecomeUnavailableNotification = Notification.Name("")
-    public weak var delegate: (any UIApplicationDelegate)?
     public var isIdleTimerDisabled: Bool { get { fatalError() } set {} }
     public var isProtectedDataAvailable: Bool { fatalError() }
     public var connectedScenes: Set<UIScene> { fatalError() }
@@ -147,7 +147,6 @@ public struct UIBackgroundTaskIdentifier: Hashable, Sendable {
     ) -> Bool
     func application(_ application: UIApplication, shouldSaveSecureApplicationState coder: NSCoder) -> Bool
     func application(_ application: UIApplication, shouldRestoreSecureApplicationState coder: NSCoder) -> Bool
-    func applicationProtectedDataWillBecomeUnavailable(_ application: UIApplication)
 }
 
 public class UIPasteboard: NSObject {

@@ -7,7 +7,8 @@ import UniformTypeIdentifiers
 
 final class Documents: DocumentPort {
     private let over: () -> UIViewController?
-    private var asked: Answered?
+    private var asked: Asked?
+    private weak var open: UIViewController?
 
     /// `over`: what the windows are shown over.
     init(over: @escaping () -> UIViewController?) {
@@ -15,19 +16,25 @@ final class Documents: DocumentPort {
     }
 
     func save(_ file: LeavingFile) async -> Saved {
-        // The picker copies a file that lies somewhere. It lies there for as long as the picker is open, and not longer.
-        let folder = FileManager.default.temporaryDirectory.appending(path: UUID().uuidString, directoryHint: .isDirectory)
-        defer { try? FileManager.default.removeItem(at: folder) }
+        // The picker copies a file that lies somewhere: where the shared ones lie, which are wiped at each launch.
+        let folder = Folders.laid.appending(path: UUID().uuidString, directoryHint: .isDirectory)
         let laid = folder.appending(path: file.name, directoryHint: .notDirectory)
         do {
             try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
             try file.bytes.write(to: laid, options: .completeFileProtection)
         } catch {
+            try? FileManager.default.removeItem(at: folder)
             return .failed
         }
         let picker = UIDocumentPickerViewController(forExporting: [laid], asCopy: true)
         picker.shouldShowFileExtensions = true
-        switch await answer(of: picker) {
+        let answer = await answer(of: picker)
+        Task {
+            // A slow place, such as one in a cloud, may still be copying when the picker has gone.
+            if case .chosen = answer { try? await Task.sleep(for: .seconds(60)) }
+            try? FileManager.default.removeItem(at: folder)
+        }
+        switch answer {
         case .nobody: return .noProgram
         case .none: return .nothing
         case .chosen: return .done
@@ -35,8 +42,16 @@ final class Documents: DocumentPort {
     }
 
     func share(_ laid: LaidFile) async -> Saved {
-        guard let over = over() else { return .noProgram }
-        return await Sharing.share(laid.url, over: over)
+        let sheet = Sharing.sheet(of: laid.url)
+        let answer = await answer { asked in
+            sheet.completionWithItemsHandler = { _, took, _, _ in asked.answer(took ? .chosen(laid.url) : .none) }
+            return sheet
+        }
+        switch answer {
+        case .nobody: return .noProgram
+        case .none: return .nothing
+        case .chosen: return .handedOn
+        }
     }
 
     func choose() async -> URL? {
@@ -48,26 +63,48 @@ final class Documents: DocumentPort {
         return url
     }
 
+    /// Read. Where it is a copy that was handed over, it goes.
     func close(_ url: URL) {
         url.stopAccessingSecurityScopedResource()
+        Folders.remove(url)
     }
 
-    private func answer(of picker: UIDocumentPickerViewController) async -> Answered.Answer {
+    /// Closes what is open, as if she had chosen nothing: the diary is being locked.
+    func putAway() {
+        open?.dismiss(animated: false)
+        asked?.answer(.none)
+    }
+
+    private func answer(of picker: UIDocumentPickerViewController) async -> Asked.Answer {
+        await answer { asked in
+            picker.delegate = asked
+            return picker
+        }
+    }
+
+    /// Shows it, and waits until it was answered or swept away. One at a time: whoever asks again has left the one before.
+    private func answer(_ made: (Asked) -> UIViewController) async -> Asked.Answer {
+        putAway()
         guard let over = over() else { return .nobody }
         return await withCheckedContinuation { goOn in
-            let asked = Answered { goOn.resume(returning: $0) }
+            let asked = Asked { [weak self] answer in
+                self?.asked = nil
+                self?.open = nil
+                goOn.resume(returning: answer)
+            }
+            let window = made(asked)
             self.asked = asked
-            picker.delegate = asked
-            // Swept down, it tells its delegate nothing on some versions; its presentation does.
-            picker.presentationController?.delegate = asked
-            over.present(picker, animated: true)
+            open = window
+            // Swept down, some of them tell nobody but this.
+            window.presentationController?.delegate = asked
+            over.present(window, animated: true)
         }
     }
 }
 
-/// Waits for one picker, and answers once.
+/// Waits for one of the phone's windows, and answers once.
 @MainActor
-final class Answered: NSObject, UIDocumentPickerDelegate, UIAdaptivePresentationControllerDelegate {
+private final class Asked: NSObject, UIDocumentPickerDelegate, UIAdaptivePresentationControllerDelegate {
     enum Answer {
         case chosen(URL)
         /// She chose none.
@@ -94,8 +131,9 @@ final class Answered: NSObject, UIDocumentPickerDelegate, UIAdaptivePresentation
         answer(.none)
     }
 
-    private func answer(_ answer: Answer) {
-        tell?(answer)
+    func answer(_ answer: Answer) {
+        let once = tell
         tell = nil
+        once?(answer)
     }
 }

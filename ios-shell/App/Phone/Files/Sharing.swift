@@ -16,12 +16,9 @@ enum Sharing {
     ]
 
     @MainActor
-    static func share(_ file: URL, over: UIViewController) async -> Saved {
-        await withCheckedContinuation { goOn in
-            let sheet = UIActivityViewController(activityItems: [file], applicationActivities: nil)
-            sheet.excludedActivityTypes = not
-            sheet.completionWithItemsHandler = { _, took, _, _ in goOn.resume(returning: took ? .handedOn : .nothing) }
-            over.present(sheet, animated: true)
-        }
+    static func sheet(of file: URL) -> UIActivityViewController {
+        let sheet = UIActivityViewController(activityItems: [file], applicationActivities: nil)
+        sheet.excludedActivityTypes = not
+        return sheet
     }
 }

@@ -34,6 +34,9 @@ enum Folders {
         try said.setResourceValues(values)
     }
 
+    /// Where FrondHome lays what is being shared.
+    static var laid: URL { FileManager.default.temporaryDirectory.appending(path: "shared", directoryHint: .isDirectory) }
+
     /// Where the phone lays a copy of what another app hands over.
     private static var handed: URL { URL.documentsDirectory.appending(path: "Inbox", directoryHint: .isDirectory) }
 

@@ -27,6 +27,7 @@ final class Cover {
     /// The app's one scene is there. It is covered until it is in front.
     func begin(in scene: UIWindowScene) {
         self.scene = scene
+        window = nil
         scene.registerForTraitChanges([UITraitSceneCaptureState.self]) { [weak self] (_: UIWindowScene, _: UITraitCollection) in
             self?.captureChanged()
         }
@@ -76,7 +77,8 @@ final class Cover {
         // Where somebody listens, nothing behind the cover is read.
         content.view.accessibilityViewIsModal = true
         let over = window ?? UIWindow(windowScene: scene)
-        over.windowLevel = .alert + 1
+        // Above everything: questions, sheets, and what a keyboard suggests.
+        over.windowLevel = UIWindow.Level(rawValue: .greatestFiniteMagnitude)
         over.rootViewController = content
         // Not the key window: the field that was being written in keeps its keyboard.
         over.isHidden = false
