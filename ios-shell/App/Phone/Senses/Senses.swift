@@ -81,24 +81,17 @@ final class Senses: SensePort {
         voice?.stopSpeaking(at: .immediate)
     }
 
-    /// Off and on by turns, in milliseconds, as buzzes that each begin at a time.
     private static func events(_ pattern: [Int]) -> [CHHapticEvent] {
         let feel = [
             CHHapticEventParameter(parameterID: .hapticIntensity, value: 0.8),
             CHHapticEventParameter(parameterID: .hapticSharpness, value: 0.3),
         ]
-        var events: [CHHapticEvent] = []
-        var at = 0
-        for (turn, long) in pattern.enumerated() {
-            if turn % 2 == 1 {
-                let seconds = (TimeInterval(at) / 1000, TimeInterval(long) / 1000)
-                events.append(
-                    CHHapticEvent(eventType: .hapticContinuous, parameters: feel, relativeTime: seconds.0, duration: seconds.1)
-                )
-            }
-            at += long
+        return Buzz.all(in: pattern).map { buzz in
+            CHHapticEvent(
+                eventType: .hapticContinuous, parameters: feel, relativeTime: TimeInterval(buzz.at) / 1000,
+                duration: TimeInterval(buzz.millis) / 1000
+            )
         }
-        return events
     }
 
     private func ready(_ form: AVAudioFormat) throws -> AVAudioPlayerNode {
