@@ -1,5 +1,5 @@
 // A stand-in for SwiftUI: declarations alone, without any behaviour. See Views.swift.
-import UIKit
+@_exported import UIKit
 
 extension View {
     // What it looks like.

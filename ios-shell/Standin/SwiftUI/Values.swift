@@ -23,13 +23,19 @@ extension ShapeStyle where Resolved == Never {
     public func resolve(in environment: EnvironmentValues) -> Never { fatalError() }
 }
 
-public struct Color: ShapeStyle, View, Hashable {
+public struct Color: Hashable, Sendable {
     public enum RGBColorSpace: Hashable, Sendable { case sRGB, sRGBLinear, displayP3 }
-    public nonisolated init(_ colorSpace: RGBColorSpace = .sRGB, red: Double, green: Double, blue: Double, opacity: Double = 1) {}
+    public init(_ colorSpace: RGBColorSpace = .sRGB, red: Double, green: Double, blue: Double, opacity: Double = 1) {}
     public struct Resolved: ShapeStyle { }
-    public func resolve(in environment: EnvironmentValues) -> Color.Resolved { fatalError() }
-    public var body: Never { fatalError() }
     public static var clear: Color { fatalError() }
+}
+
+extension Color: ShapeStyle {
+    public func resolve(in environment: EnvironmentValues) -> Color.Resolved { fatalError() }
+}
+
+extension Color: View {
+    public var body: Never { fatalError() }
 }
 
 public struct Font: Hashable, Sendable {
@@ -50,10 +56,10 @@ public struct Font: Hashable, Sendable {
 @MainActor @preconcurrency public protocol InsettableShape: Shape {}
 extension Shape {
     public var body: Never { fatalError() }
-    public nonisolated func fill<S: ShapeStyle>(_ content: S = Color.clear) -> some View { EmptyView() }
+    public nonisolated func fill<S: ShapeStyle>(_ content: S) -> some View { EmptyView() }
 }
 extension InsettableShape {
-    public nonisolated func strokeBorder<S: ShapeStyle>(_ content: S = Color.clear, lineWidth: CGFloat = 1, antialiased: Bool = true) -> some View {
+    public nonisolated func strokeBorder<S: ShapeStyle>(_ content: S, lineWidth: CGFloat = 1, antialiased: Bool = true) -> some View {
         EmptyView()
     }
 }
@@ -86,6 +92,7 @@ extension State where Value: ExpressibleByNilLiteral {
 
 @propertyWrapper public struct FocusState<Value: Hashable>: DynamicProperty {
     @propertyWrapper public struct Binding {
+        private let of: Value
         public var wrappedValue: Value { get { fatalError() } nonmutating set {} }
         public var projectedValue: FocusState<Value>.Binding { self }
     }
@@ -97,6 +104,7 @@ extension State where Value: ExpressibleByNilLiteral {
 
 @propertyWrapper public struct AccessibilityFocusState<Value: Hashable>: DynamicProperty {
     @propertyWrapper public struct Binding {
+        private let of: Value
         public var wrappedValue: Value { get { fatalError() } nonmutating set {} }
         public var projectedValue: AccessibilityFocusState<Value>.Binding { self }
     }
