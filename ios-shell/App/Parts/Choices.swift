@@ -29,11 +29,11 @@ struct Single<Value: Hashable>: View {
         let now = page.drafts.value(name, or: before)
         Labelled(name, label, hint: hint) {
             ForEach(options) { option in
-                let row = ChoiceRow(option.words, chosen: option.value == now) {
+                ChoiceRow(option.words, chosen: option.value == now) {
                     page.drafts.set(name, Value?.some(option.value))
                     page.touched(name)
                 }
-                if option.id == (options.first { $0.value == now } ?? options.first)?.id { row.reached(name) } else { row }
+                .reached(option.id == (options.first { $0.value == now } ?? options.first)?.id ? name : nil)
             }
         }
     }
@@ -52,11 +52,11 @@ struct Several<Value: Hashable>: View {
         let now = page.drafts.value(name, or: before)
         Labelled(name, label, hint: hint) {
             ForEach(options) { option in
-                let row = ChoiceRow(option.words, chosen: now.contains(option.value), several: true) {
+                ChoiceRow(option.words, chosen: now.contains(option.value), several: true) {
                     page.drafts.set(name, now.symmetricDifference([option.value]))
                     page.touched(name)
                 }
-                if option.id == options.first?.id { row.reached(name) } else { row }
+                .reached(option.id == options.first?.id ? name : nil)
             }
         }
     }
@@ -101,7 +101,9 @@ struct ChoiceRow: View {
     }
 
     var body: some View {
-        Button(action: act) {
+        Button {
+            act()
+        } label: {
             HStack(alignment: .firstTextBaseline, spacing: Tokens.Space.s3) {
                 Image(systemName: mark)
                     .letters(.lead)

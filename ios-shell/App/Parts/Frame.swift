@@ -50,6 +50,7 @@ private struct Start: View {
 }
 
 private struct Framed: View {
+    @State private var asks = false
     let page: Page
 
     var body: some View {
@@ -66,9 +67,12 @@ private struct Framed: View {
         }
         .safeAreaInset(edge: .bottom, spacing: 0) { KeyboardAway(page: page) }
         .overlay(alignment: .leading) { BackSwipe(page: page) }
+        .accessibilityElement(children: .contain)
         .accessibilityAction(.escape) { page.go.back() }
-        .accessibilityAction(.magicTap) { stop() }
-        .sheet(isPresented: asks) {
+        .modifier(StopByTap(page: page))
+        .onChange(of: page.duties.question != nil, initial: true) { _, now in asks = now }
+        // A sheet that is drawn away is "not now".
+        .sheet(isPresented: $asks, onDismiss: { if page.duties.question != nil { page.duties.dismiss() } }) {
             Asks(page: page).environment(page)
         }
     }
@@ -86,30 +90,26 @@ private struct Framed: View {
                 .measured()
             }
             .scrollDismissesKeyboard(.interactively)
-            .onChange(of: page.reach) { _, reach in
-                guard let reach else { return }
-                // What it is may have come only now.
-                Task {
-                    guard await page.waited(.milliseconds(50)) else { return }
-                    scroll.scrollTo(reach.name, anchor: .top)
-                }
+            .onChange(of: page.settled) { _, reach in
+                if let reach { scroll.scrollTo(reach.name, anchor: .top) }
             }
         }
         // Another screen than before begins at its top; the same one stays where she was.
         .id(page.shown.place)
     }
 
-    /// Two fingers that tap twice under VoiceOver stop a practice, wherever VoiceOver stands.
-    private func stop() {
-        guard case .screen(.running(let screen)) = page.shown.view, let stop = screen.stop else { return }
-        page.go.now(.during(stop.event))
-    }
+}
 
-    private var asks: Binding<Bool> {
-        Binding {
-            page.duties.question != nil
-        } set: { shown in
-            if !shown, page.duties.question != nil { page.duties.dismiss() }
+/// Two fingers that tap twice under VoiceOver stop a practice, wherever VoiceOver stands; elsewhere they do what the phone does
+/// with them.
+private struct StopByTap: ViewModifier {
+    let page: Page
+
+    func body(content: Content) -> some View {
+        if case .screen(.running(let screen)) = page.shown.view, let stop = screen.stop {
+            content.accessibilityAction(.magicTap) { page.go.now(.during(stop.event)) }
+        } else {
+            content
         }
     }
 }
@@ -185,7 +185,7 @@ private struct KeyboardAway: View {
             HStack {
                 Spacer(minLength: 0)
                 Button {
-                    page.typing = nil
+                    page.putKeyboardAway()
                 } label: {
                     Image(systemName: "keyboard.chevron.compact.down")
                         .letters(.lead)

@@ -61,14 +61,14 @@ private struct Heard: ViewModifier {
 private struct Reached: ViewModifier {
     @Environment(Page.self) private var page
     @AccessibilityFocusState private var listened: Bool
-    let name: String
+    let name: String?
     let went: () -> Void
 
     func body(content: Content) -> some View {
         content
             .accessibilityFocused($listened)
             .task(id: page.reach) {
-                guard page.reach?.name == name else { return }
+                guard let name, let reach = page.reach, reach.leads(to: name) else { return }
                 went()
                 // The screen is still on its way there.
                 guard await page.waited(.milliseconds(300)) else { return }
@@ -82,8 +82,8 @@ extension View {
         modifier(Heard(name: name, label: label, hint: hint))
     }
 
-    /// `went`: what else is done when the person is led there, such as bringing up the keyboard.
-    func reached(_ name: String, went: @escaping () -> Void = {}) -> some View {
+    /// `went`: what else is done when the person is led there, such as bringing up the keyboard. Without a name nobody is.
+    func reached(_ name: String?, went: @escaping () -> Void = {}) -> some View {
         modifier(Reached(name: name, went: went))
     }
 

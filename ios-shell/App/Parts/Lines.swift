@@ -19,16 +19,14 @@ struct LineField: View {
     var link = false
 
     var body: some View {
+        @Bindable var page = page
         Labelled(name, label, hint: hint, hears: true) {
-            TextField(text: page.bound(name, or: before), axis: long ? .vertical : .horizontal) { Text(verbatim: "") }
+            TextField(text: $page[text: TextKey(name: name, before: before)], axis: long ? .vertical : .horizontal) { Text(verbatim: "") }
                 .lineLimit(long ? 3...12 : 1...1)
                 .typed(decimal ? .decimalPad : link ? .asciiCapable : .default)
                 .textInputAutocapitalization(decimal || link ? .never : .sentences)
-                .submitLabel(.done)
-                .keyboardHeld(name, $here)
-                .framed()
-                .contentShape(Rectangle())
-                .onTapGesture { here = true }
+                .submitLabel(long ? .return : .done)
+                .entered(name, $here)
                 .heard(name, label, hint)
                 .reached(name) { here = true }
         }
@@ -52,14 +50,14 @@ struct NumberField: View {
     var before: Int?
 
     var body: some View {
+        @Bindable var page = page
         Labelled(name, label, hint: nil, hears: true) {
             HStack(spacing: Tokens.Space.s3) {
                 step("minus", page.words.spoken.less, -1)
-                TextField(text: typed) { Text(verbatim: "") }
+                TextField(text: $page[digits: NumberKey(name: name, before: before)]) { Text(verbatim: "") }
                     .typed(.numberPad)
                     .multilineTextAlignment(.center)
-                    .keyboardHeld(name, $here)
-                    .framed()
+                    .entered(name, $here)
                     .frame(minWidth: Tokens.Target.press * 1.5, maxWidth: Tokens.Target.press * 3)
                     .heard(name, label, nil)
                     .reached(name) { here = true }
@@ -68,27 +66,12 @@ struct NumberField: View {
         }
     }
 
-    private var now: Int? { page.drafts.value(name, or: before) }
-
-    /// Whichever digits the keyboard has; what is no digit does not come in.
-    private var typed: Binding<String> {
-        Binding {
-            now.map(String.init) ?? ""
-        } set: { text in
-            let digits = text.compactMap(\.wholeNumberValue).filter { (0...9).contains($0) }
-            set(digits.isEmpty ? nil : digits.prefix(4).reduce(0) { $0 * 10 + $1 })
-        }
-    }
-
-    private func set(_ number: Int?) {
-        page.drafts.set(name, number)
-        page.touched(name)
-    }
-
     private func step(_ picture: String, _ says: String, _ by: Int) -> some View {
         Button {
+            let now = page.drafts.value(name, or: before)
             let next = now.map { min(max($0 + by, range.lowerBound), range.upperBound) } ?? range.lowerBound
-            set(next)
+            page.drafts.set(name, Int?.some(next))
+            page.touched(name)
             tell(page.number(next))
         } label: {
             Image(systemName: picture)
@@ -114,9 +97,10 @@ extension View {
             .modifier(Unhelped())
     }
 
-    /// The frame shows a way to put the keyboard away while it is there, number pads having none of their own.
-    func keyboardHeld(_ name: String, _ here: FocusState<Bool>.Binding) -> some View {
-        modifier(KeyboardHeld(name: name, here: here))
+    /// Its frame, all of which can be pressed. While the keyboard is there, a way to put it away is shown: number pads have none
+    /// of their own.
+    func entered(_ name: String, _ here: FocusState<Bool>.Binding) -> some View {
+        modifier(Entered(name: name, here: here))
     }
 }
 
@@ -131,7 +115,7 @@ private struct Unhelped: ViewModifier {
     }
 }
 
-private struct KeyboardHeld: ViewModifier {
+private struct Entered: ViewModifier {
     @Environment(Page.self) private var page
     let name: String
     let here: FocusState<Bool>.Binding
@@ -139,11 +123,11 @@ private struct KeyboardHeld: ViewModifier {
     func body(content: Content) -> some View {
         content
             .focused(here)
-            .onChange(of: here.wrappedValue) { _, now in
-                if now { page.typing = name } else if page.typing == name { page.typing = nil }
-            }
-            .onChange(of: page.typing) { _, now in
-                if now == nil { here.wrappedValue = false }
-            }
+            .framed()
+            .contentShape(Rectangle())
+            .onTapGesture { here.wrappedValue = true }
+            .onChange(of: here.wrappedValue) { _, now in page.types(name, now) }
+            .onChange(of: page.away) { here.wrappedValue = false }
+            .onDisappear { page.types(name, false) }
     }
 }

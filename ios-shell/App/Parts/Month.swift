@@ -23,10 +23,9 @@ struct MonthGrid: View {
             GridRow {
                 // As the language shortens them; said in full with each day.
                 ForEach(weekdays.indices, id: \.self) { at in
-                    Words(weekdays[at], .small, .quiet, tight: true).fixedSize().frame(maxWidth: .infinity)
+                    Words(weekdays[at], .small, .quiet, tight: true).fixedSize().frame(maxWidth: .infinity).accessibilityHidden(true)
                 }
             }
-            .accessibilityHidden(true)
             ForEach(weeks.indices, id: \.self) { week in
                 GridRow {
                     ForEach(weeks[week].indices, id: \.self) { cell(weeks[week][$0]) }

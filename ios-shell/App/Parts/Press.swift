@@ -26,7 +26,9 @@ struct Press: View {
     }
 
     var body: some View {
-        Button(action: act) {
+        Button {
+            act()
+        } label: {
             Text(verbatim: words)
         }
         .buttonStyle(PressStyle(look: look))

@@ -29,7 +29,7 @@ struct Problems: View {
             }
         }
         .task(id: page.reach) {
-            guard page.reach?.name == Page.problems, await page.waited(.milliseconds(300)) else { return }
+            guard let reach = page.reach, reach.leads(to: Page.problems), await page.waited(.milliseconds(300)) else { return }
             listened = true
         }
     }

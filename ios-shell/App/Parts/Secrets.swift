@@ -9,38 +9,48 @@ struct SecretField: View {
     @FocusState private var hiddenHere: Bool
     @FocusState private var seenHere: Bool
     @State private var seen = false
+    @Environment(\.accessibilityVoiceOverEnabled) private var listens
     let name: String
     let label: String
     var hint: String?
+    /// The keyboard comes by itself.
+    var first = false
     /// What the keyboard's own "done" does.
     var done: @MainActor () -> Void = {}
 
     var body: some View {
+        @Bindable var page = page
+        let text = $page[text: TextKey(name: name, before: "")]
         Labelled(name, label, hint: hint, hears: true) {
             // Two fields over one text: one kind cannot become the other while it is there.
             Group {
-                if seen {
-                    TextField(text: page.bound(name, or: "")) { Text(verbatim: "") }.keyboardHeld(name, $seenHere)
-                } else {
-                    SecureField(text: page.bound(name, or: "")) { Text(verbatim: "") }.keyboardHeld(name, $hiddenHere)
+                if seen { typed(TextField(text: text) { Text(verbatim: "") }, $seenHere) } else {
+                    typed(SecureField(text: text) { Text(verbatim: "") }, $hiddenHere)
                 }
             }
-            .typed(.asciiCapable)
-            .textInputAutocapitalization(.never)
-            .privacySensitive()
-            .submitLabel(.done)
-            .onSubmit(done)
-            .framed()
-            .heard(name, label, hint)
-            .reached(name) { type() }
             Press(seen ? page.words.fields.hideSecret : page.words.fields.showSecret, .quiet) {
                 let typing = hiddenHere || seenHere
                 seen.toggle()
-                if typing { type() }
                 tell(seen ? page.words.fields.secretShown : page.words.fields.secretHidden)
+                // The other field is there with the next drawing.
+                if typing { Task { if await page.waited(.milliseconds(50)) { type() } } }
             }
         }
+        // VoiceOver begins with the heading.
+        .onAppear { if first && !listens { type() } }
         .onDisappear { seen = false }
+    }
+
+    private func typed(_ field: some View, _ here: FocusState<Bool>.Binding) -> some View {
+        field
+            .typed(.default)
+            .textInputAutocapitalization(.never)
+            .privacySensitive()
+            .submitLabel(.done)
+            .onSubmit { done() }
+            .entered(name, here)
+            .heard(name, label, hint)
+            .reached(name) { type() }
     }
 
     private func type() {
@@ -58,14 +68,14 @@ struct PaperField: View {
     var hint: String?
 
     var body: some View {
+        @Bindable var page = page
         Labelled(name, label, hint: hint, hears: true) {
-            TextField(text: page.bound(name, or: ""), axis: .vertical) { Text(verbatim: "") }
+            TextField(text: $page[text: TextKey(name: name, before: "")], axis: .vertical) { Text(verbatim: "") }
                 .lineLimit(1...8)
-                .typed(.asciiCapable)
+                .typed(.default)
                 .textInputAutocapitalization(.never)
                 .privacySensitive()
-                .keyboardHeld(name, $here)
-                .framed()
+                .entered(name, $here)
                 .heard(name, label, hint)
                 .reached(name) { here = true }
         }
@@ -73,8 +83,8 @@ struct PaperField: View {
 }
 
 extension SecretField {
-    init(form: FormLine, done: @escaping @MainActor () -> Void = {}) {
-        self.init(name: form.field.key, label: form.label, hint: form.hint, done: done)
+    init(form: FormLine, first: Bool = false, done: @escaping @MainActor () -> Void = {}) {
+        self.init(name: form.field.key, label: form.label, hint: form.hint, first: first, done: done)
     }
 }
 

@@ -43,7 +43,6 @@ struct Title: View {
             .accessibilityAddTraits(.isHeader)
             .accessibilityHeading(.h1)
             .accessibilityFocused($listened)
-            .id(Page.top)
             .task(id: page.shown.place) {
                 // VoiceOver looks for its place itself once a screen has come, and only then takes another.
                 guard await page.waited(.milliseconds(500)), page.wrongs.isEmpty else { return }

@@ -27,7 +27,7 @@ struct CodeView: View {
             // Nothing can be tried meanwhile; when it is over the screen is asked for again.
             Waiting(wait: wait, then: .begin)
         } else {
-            SecretField(form: screen.code) { page.send { screen.give($0) } }
+            SecretField(form: screen.code, first: true) { page.send { screen.give($0) } }
             Next(screen.submit) { page.send { screen.give($0) } }
         }
         Also(screen.actions)

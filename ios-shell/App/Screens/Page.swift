@@ -5,9 +5,6 @@ import SwiftUI
 
 @MainActor @Observable
 final class Page {
-    /// The top of a screen, to be scrolled to.
-    nonisolated static let top = "top"
-
     /// What has to be put right stands there.
     nonisolated static let problems = "problems"
 
@@ -19,8 +16,14 @@ final class Page {
     /// A field or a part that is to come into sight, under the fingers and under VoiceOver.
     private(set) var reach: Reach?
 
+    /// The same a little later, when what came with it has its place on the screen.
+    private(set) var settled: Reach?
+
     /// The field that is being typed in.
-    var typing: String?
+    private(set) var typing: String?
+
+    /// Another number: the keyboard is put away.
+    private(set) var away = 0
 
     /// What each field is called on the screen.
     private var labels: [String: String] = [:]
@@ -63,13 +66,22 @@ final class Page {
         judged()
     }
 
-    /// What stands in a field, for a control to change.
-    func bound<T>(_ name: String, or before: T) -> Binding<T> {
-        Binding {
-            self.drafts.value(name, or: before)
-        } set: { value in
-            self.drafts.set(name, value)
-            self.touched(name)
+    /// What stands in a field for text, for a control to change.
+    subscript(text field: TextKey) -> String {
+        get { drafts.value(field.name, or: field.before) }
+        set {
+            drafts.set(field.name, newValue)
+            touched(field.name)
+        }
+    }
+
+    /// What stands in a field for a whole number, in digits. Whichever digits the keyboard has; what is none does not come in.
+    subscript(digits field: NumberKey) -> String {
+        get { drafts.value(field.name, or: field.before).map { String($0) } ?? "" }
+        set {
+            let digits = newValue.compactMap(\.wholeNumberValue).filter { (0...9).contains($0) }
+            drafts.set(field.name, digits.isEmpty ? Int?.none : digits.prefix(4).reduce(0) { $0 * 10 + $1 })
+            touched(field.name)
         }
     }
 
@@ -98,7 +110,21 @@ final class Page {
     }
 
     /// Brings a field or a part into sight.
-    func lead(to name: String) { reach = Reach(name: name, turn: (reach?.turn ?? 0) + 1) }
+    func lead(to name: String) {
+        let reach = Reach(name: name, at: .now)
+        self.reach = reach
+        Task {
+            if await waited(.milliseconds(100)), self.reach == reach { settled = reach }
+        }
+    }
+
+    // The keyboard.
+
+    func types(_ name: String, _ now: Bool) {
+        if now { typing = name } else if typing == name { typing = nil }
+    }
+
+    func putKeyboardAway() { away += 1 }
 
     /// Waits while the screen is there. False: it went meanwhile.
     nonisolated func waited(_ time: Duration) async -> Bool {
@@ -111,8 +137,22 @@ final class Page {
     }
 }
 
-/// What is to come into sight; another turn each time.
+/// A field for text, and what stands in it before it is touched.
+struct TextKey: Hashable {
+    let name: String
+    let before: String
+}
+
+/// A field for a whole number, and what stands in it before it is touched.
+struct NumberKey: Hashable {
+    let name: String
+    let before: Int?
+}
+
+/// What is to come into sight, and since when: whatever appears much later was not meant.
 struct Reach: Equatable {
     let name: String
-    let turn: Int
+    let at: ContinuousClock.Instant
+
+    func leads(to name: String) -> Bool { self.name == name && at.duration(to: .now) < .seconds(1) }
 }

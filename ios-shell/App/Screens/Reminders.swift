@@ -5,13 +5,17 @@ import SwiftUI
 
 struct RemindersView: View {
     @Environment(Page.self) private var page
+    @Environment(\.scenePhase) private var phase
+    @State private var notices = NoticesAllowed.allowed
     let screen: RemindersScreen
 
     var body: some View {
         Title(screen.title)
+            // And anew when she comes back from the phone's own settings.
+            .task(id: Looked(answer: page.shown.answer, phase: phase)) { notices = await page.duties.notices() }
         Problems()
         Says(screen.off)
-        if screen.on { MayBeShown() }
+        if screen.on { MayBeShown(notices: notices) }
         Next(screen.switch) { page.send(screen.turn) }
         Says(screen.empty)
         ForEach(screen.reminders.indices, id: \.self) { at in
@@ -44,37 +48,37 @@ struct RemindersView: View {
     }
 }
 
+/// When the phone is asked whether it shows them.
+private struct Looked: Equatable {
+    let answer: Int
+    let phase: ScenePhase
+}
+
 /// Asked where it is needed and not before: they are on, and the phone does not show them yet.
 private struct MayBeShown: View {
     @Environment(Page.self) private var page
-    @Environment(\.scenePhase) private var phase
-    @State private var notices = NoticesAllowed.allowed
+    let notices: NoticesAllowed
 
     var body: some View {
         let words = page.words.notices
-        Group {
-            switch notices {
-            case .allowed: EmptyView()
-            case .ask:
-                Box(words.title) {
-                    Says(words.why)
-                    Press(words.allow, .equal) {
-                        Task {
-                            await page.duties.askNotices()
-                            page.go.press(.reminders)
-                        }
+        switch notices {
+        case .allowed: EmptyView()
+        case .ask:
+            Box(words.title) {
+                Says(words.why)
+                Press(words.allow, .equal) {
+                    Task {
+                        await page.duties.askNotices()
+                        page.go.press(.reminders)
                     }
                 }
-            case .refused:
-                Box(words.title) {
-                    Says(words.refused)
-                    Press(words.settings, .quiet) { Task { await page.duties.openNoticeSettings() } }
-                }
+            }
+        case .refused:
+            Box(words.title) {
+                Says(words.refused)
+                Press(words.settings, .quiet) { Task { await page.duties.openNoticeSettings() } }
             }
         }
-        // Anew when she comes back from the phone's own settings.
-        .task(id: phase) { notices = await page.duties.notices() }
-        .task(id: page.shown.answer) { notices = await page.duties.notices() }
     }
 }
 

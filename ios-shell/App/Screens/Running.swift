@@ -13,6 +13,10 @@ struct RunningView: View {
         Quiet(screen.part)
         if let pacer = screen.pacer { Breath(pacer: pacer, clock: clock) }
         Clock(spoken: "\(page.words.spoken.clock): \(screen.clockSpoken)", clock: clock)
+            // Said once when it comes: the screen comes again in place of itself, and VoiceOver would not read it.
+            .onChange(of: screen.line, initial: true) { _, line in tell(line ?? "") }
+            // Notes now and then that the practice is still there, and asks anew when the clock reaches what the core named.
+            .task(id: page.shown.answer) { await page.go.follow(screen) }
         Says(screen.line)
         buttons(clock.runs)
         Says(screen.used, screen.position, screen.instruction)
@@ -24,10 +28,6 @@ struct RunningView: View {
         Quiet(page.words.tell.screenOn)
         Cautions(screen.cautions)
         Also(screen.actions)
-            // Said once when it comes: the screen comes again in place of itself, and VoiceOver would not read it.
-            .onChange(of: screen.line, initial: true) { _, line in tell(line ?? "") }
-            // Notes now and then that the practice is still there, and asks anew when the clock reaches what the core named.
-            .task(id: page.shown.answer) { await page.go.follow(screen) }
     }
 
     @ViewBuilder private func buttons(_ runs: Bool) -> some View {

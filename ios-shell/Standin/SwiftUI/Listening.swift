@@ -51,9 +51,9 @@ extension View {
     public nonisolated func accessibilityRemoveTraits(_ traits: AccessibilityTraits) -> some View { self }
     public nonisolated func accessibilityHeading(_ level: AccessibilityHeadingLevel) -> some View { self }
     public nonisolated func accessibilityFocused(_ condition: AccessibilityFocusState<Bool>.Binding) -> some View { self }
-    public nonisolated func accessibilityAction(_ actionKind: AccessibilityActionKind = .default, _ handler: @escaping @MainActor () -> Void) -> some View {
+    public nonisolated func accessibilityAction(_ actionKind: AccessibilityActionKind = .default, _ handler: @escaping () -> Void) -> some View {
         self
     }
-    public nonisolated func accessibilityAdjustableAction(_ handler: @escaping @MainActor (AccessibilityAdjustmentDirection) -> Void) -> some View { self }
+    public nonisolated func accessibilityAdjustableAction(_ handler: @escaping (AccessibilityAdjustmentDirection) -> Void) -> some View { self }
     public nonisolated func accessibilityShowsLargeContentViewer() -> some View { self }
 }

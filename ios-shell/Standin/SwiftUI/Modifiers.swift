@@ -53,13 +53,13 @@ extension View {
     public nonisolated func environment<T: AnyObject & Observable>(_ object: T?) -> some View { self }
 
     // What happens.
-    public nonisolated func onAppear(perform action: (@MainActor () -> Void)? = nil) -> some View { self }
-    public nonisolated func onDisappear(perform action: (@MainActor () -> Void)? = nil) -> some View { self }
-    public nonisolated func onChange<V: Equatable>(of value: V, initial: Bool = false, _ action: @escaping @MainActor (V, V) -> Void) -> some View {
+    public nonisolated func onAppear(perform action: (() -> Void)? = nil) -> some View { self }
+    public nonisolated func onDisappear(perform action: (() -> Void)? = nil) -> some View { self }
+    public nonisolated func onChange<V: Equatable>(of value: V, initial: Bool = false, _ action: @escaping (V, V) -> Void) -> some View {
         self
     }
-    public nonisolated func onChange<V: Equatable>(of value: V, initial: Bool = false, _ action: @escaping @MainActor () -> Void) -> some View { self }
-    public nonisolated func onTapGesture(count: Int = 1, perform action: @escaping @MainActor () -> Void) -> some View { self }
+    public nonisolated func onChange<V: Equatable>(of value: V, initial: Bool = false, _ action: @escaping () -> Void) -> some View { self }
+    public nonisolated func onTapGesture(count: Int = 1, perform action: @escaping () -> Void) -> some View { self }
     public nonisolated func gesture<T: Gesture>(_ gesture: T) -> some View { self }
     public nonisolated func task<T: Equatable>(
         id value: T, priority: TaskPriority = .userInitiated, @_inheritActorContext _ action: @escaping @Sendable () async -> Void
@@ -73,7 +73,7 @@ extension View {
     public nonisolated func autocorrectionDisabled(_ disable: Bool = true) -> some View { self }
     public nonisolated func textInputAutocapitalization(_ autocapitalization: TextInputAutocapitalization?) -> some View { self }
     public nonisolated func submitLabel(_ submitLabel: SubmitLabel) -> some View { self }
-    public nonisolated func onSubmit(of triggers: SubmitTriggers = .text, _ action: @escaping @MainActor () -> Void) -> some View { self }
+    public nonisolated func onSubmit(of triggers: SubmitTriggers = .text, _ action: @escaping () -> Void) -> some View { self }
     @available(iOS 18, *)
     public nonisolated func writingToolsBehavior(_ behavior: WritingToolsBehavior) -> some View { self }
 }

@@ -71,10 +71,21 @@ public struct RoundedRectangle: InsettableShape {
 }
 
 @propertyWrapper @dynamicMemberLookup public struct Binding<Value> {
-    public init(get: @escaping () -> Value, set: @escaping (Value) -> Void) {}
+    public init(get: @escaping @isolated(any) @Sendable () -> Value, set: @escaping @isolated(any) @Sendable (Value) -> Void) {}
     public var wrappedValue: Value { get { fatalError() } nonmutating set {} }
     public var projectedValue: Binding<Value> { self }
     public subscript<Subject>(dynamicMember keyPath: WritableKeyPath<Value, Subject>) -> Binding<Subject> { fatalError() }
+}
+
+@propertyWrapper @dynamicMemberLookup public struct Bindable<Value> {
+    private let of: [Value]
+    public var wrappedValue: Value { get { fatalError() } set {} }
+    public var projectedValue: Bindable<Value> { self }
+}
+
+extension Bindable where Value: AnyObject, Value: Observable {
+    public init(wrappedValue: Value) { fatalError() }
+    public subscript<Subject>(dynamicMember keyPath: ReferenceWritableKeyPath<Value, Subject>) -> Binding<Subject> { fatalError() }
 }
 
 public protocol DynamicProperty {}
@@ -154,7 +165,7 @@ public struct DragGesture: Gesture {
 }
 
 extension Gesture {
-    public nonisolated func onEnded(_ action: @escaping @MainActor (Self.Value) -> Void) -> _EndedGesture<Self> { fatalError() }
+    public nonisolated func onEnded(_ action: @escaping (Self.Value) -> Void) -> _EndedGesture<Self> { fatalError() }
 }
 
 public struct _EndedGesture<Content: Gesture>: Gesture {
@@ -187,6 +198,7 @@ public struct ScrollDismissesKeyboardMode: Sendable {
 public struct SubmitLabel: Sendable {
     public static var done: SubmitLabel { fatalError() }
     public static var next: SubmitLabel { fatalError() }
+    public static var `return`: SubmitLabel { fatalError() }
 }
 
 public struct SubmitTriggers: OptionSet, Sendable {

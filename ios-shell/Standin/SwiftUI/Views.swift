@@ -93,7 +93,7 @@ extension ProgressView where CurrentValueLabel == EmptyView {
 }
 
 public struct Button<Label: View>: View {
-    public nonisolated init(action: @escaping @MainActor () -> Void, @ViewBuilder label: () -> Label) { fatalError() }
+    public nonisolated init(action: @escaping () -> Void, @ViewBuilder label: () -> Label) { fatalError() }
     public var body: Never { fatalError() }
 }
 
