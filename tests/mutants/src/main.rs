@@ -5,6 +5,7 @@
 //! Decides the order of things: copy and weave, build, run the tests without a mutant, chase the mutants, say what
 //! became of them.
 
+mod asked;
 mod build;
 mod chase;
 mod copy;
@@ -19,84 +20,20 @@ mod planted_tests;
 use std::collections::{HashMap, HashSet};
 use std::fmt::Write as _;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 use std::time::{Duration, Instant};
 
+use asked::Asked;
 use chase::{Chased, Fate};
-use copy::{Copy, ROOMS};
+use copy::Copy;
 use outcome::Line;
 
 /// Whatever went wrong, with words for it.
 pub type Failure = Box<dyn std::error::Error + Send + Sync>;
 
-/// What is asked for.
-struct Asked {
-    /// The project.
-    from: PathBuf,
-    /// Where the copy, the build and the result lie.
-    to: PathBuf,
-    rooms: Vec<&'static str>,
-    /// Only what survived in the last run; the others as they were found then.
-    survivors: bool,
-    /// The compiler is asked about every mutant again.
-    afresh: bool,
-    /// Tests that take longer than this are left out.
-    longest: Option<Duration>,
-    /// Only these numbers.
-    only: HashSet<u32>,
-    jobs: usize,
-    tests: Vec<String>,
-}
-
-fn asked() -> Result<Asked, Failure> {
-    let mut given = std::env::args().skip(1);
-    let mut next = |what: &str| given.next().ok_or_else(|| format!("{what} is missing"));
-    let (from, to) =
-        (PathBuf::from(next("the project's folder")?), PathBuf::from(next("a folder")?));
-    let mut asked = Asked {
-        from,
-        to,
-        rooms: Vec::new(),
-        survivors: false,
-        afresh: false,
-        longest: None,
-        only: HashSet::new(),
-        jobs: std::thread::available_parallelism().map_or(1, usize::from),
-        tests: Vec::new(),
-    };
-    while let Ok(word) = next("") {
-        match word.as_str() {
-            "--survivors" => asked.survivors = true,
-            "--afresh" => asked.afresh = true,
-            "--longest" => {
-                asked.longest = Some(Duration::from_secs(next("how many seconds")?.parse()?));
-            }
-            "--jobs" => asked.jobs = next("how many at a time")?.parse()?,
-            "--test" => asked.tests.push(next("a test's name")?),
-            "--only" => {
-                for number in next("numbers")?.split(',') {
-                    asked.only.insert(number.parse()?);
-                }
-            }
-            "--room" => {
-                let name = next("a room")?;
-                let room = ROOMS.into_iter().find(|room| *room == name);
-                asked
-                    .rooms
-                    .push(room.ok_or_else(|| format!("{name} is no room that is looked at"))?);
-            }
-            other => return Err(format!("{other} is not understood").into()),
-        }
-    }
-    if asked.rooms.is_empty() {
-        asked.rooms.extend(ROOMS);
-    }
-    Ok(asked)
-}
-
 fn main() -> ExitCode {
-    match asked().and_then(|asked| go(&asked)) {
+    match Asked::read(std::env::args().skip(1)).and_then(|asked| go(&asked)) {
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(failure) => {
