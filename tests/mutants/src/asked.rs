@@ -25,6 +25,10 @@ pub struct Asked {
     pub only: HashSet<u32>,
     /// How many mutants at a time.
     pub jobs: usize,
+    /// The mutants are only listed.
+    pub list: bool,
+    /// The core's own tests alone.
+    pub core_alone: bool,
     /// The tests of frond-tests to build.
     pub tests: Vec<String>,
 }
@@ -44,6 +48,8 @@ impl Asked {
             rooms: Vec::new(),
             survivors: false,
             afresh: false,
+            list: false,
+            core_alone: false,
             longest: None,
             only: HashSet::new(),
             jobs: std::thread::available_parallelism().map_or(1, usize::from),
@@ -53,6 +59,8 @@ impl Asked {
             match word.as_str() {
                 "--survivors" => asked.survivors = true,
                 "--afresh" => asked.afresh = true,
+                "--list" => asked.list = true,
+                "--core-alone" => asked.core_alone = true,
                 "--longest" => {
                     asked.longest = Some(Duration::from_secs(next("how many seconds")?.parse()?));
                 }
@@ -72,6 +80,9 @@ impl Asked {
                 }
                 other => return Err(format!("{other} is not understood").into()),
             }
+        }
+        if asked.core_alone {
+            asked.tests.clear();
         }
         if asked.rooms.is_empty() {
             asked.rooms.extend(ROOMS);

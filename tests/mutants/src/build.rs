@@ -45,15 +45,11 @@ pub fn build(
     tests: &[String],
     known: HashSet<u32>,
 ) -> Result<Built, Failure> {
-    let mut arguments = vec!["test", "--no-run", "-p", "frond-core", "-p", "frond-tests", "--lib"];
-    for test in tests {
-        arguments.extend(["--test", test.as_str()]);
-    }
     let mut built = Built { programs: Vec::new(), refused: known, along: HashSet::new() };
     for round in 1..=MOST_ROUNDS {
         copy.weave(&built.refused)?;
         eprintln!("building, round {round}; {} mutants left out so far", built.refused.len());
-        let (succeeded, messages) = cargo(copy, target, &arguments)?;
+        let (succeeded, messages) = both(copy, target, tests)?;
         if succeeded {
             built.programs = programs(&messages);
             return Ok(built);
@@ -70,6 +66,22 @@ pub fn build(
         }
     }
     Err("the compiler still refuses mutants after as many rounds as it has stages".into())
+}
+
+/// The core's own tests, then those of frond-tests: two commands, so that either can be had without the other.
+fn both(copy: &Copy, target: &Path, tests: &[String]) -> Result<(bool, Vec<Value>), Failure> {
+    let core = ["test", "--no-run", "-p", "frond-core", "--lib", "--features", "sim"];
+    let (mut succeeded, mut messages) = cargo(copy, target, &core)?;
+    if succeeded && !tests.is_empty() {
+        let mut arguments = vec!["test", "--no-run", "-p", "frond-tests"];
+        for test in tests {
+            arguments.extend(["--test", test.as_str()]);
+        }
+        let (also, more) = cargo(copy, target, &arguments)?;
+        succeeded = also;
+        messages.extend(more);
+    }
+    Ok((succeeded, messages))
 }
 
 fn cargo(copy: &Copy, target: &Path, arguments: &[&str]) -> Result<(bool, Vec<Value>), Failure> {

@@ -46,20 +46,24 @@ pub fn tests(programs: &[Program], folder: &Path, jobs: usize) -> Result<Vec<Tes
         for _ in 0..jobs {
             scope.spawn(|| {
                 while let Some((program, name)) = named.get(next.fetch_add(1, Ordering::Relaxed)) {
-                    let file = folder.join(format!("asked-{program}-{}", name.replace("::", "-")));
-                    let test = programs.get(*program).map(|p| alone(p, *program, name, &file));
+                    let Some(of) = programs.get(*program) else { continue };
+                    let file = folder.join(format!("{}-{}", of.name, name.replace("::", "-")));
+                    let test = alone(of, *program, name, &file);
                     if let Ok(mut found) = found.lock() {
-                        found.extend(test);
+                        found.push(test);
                     }
                 }
             });
         }
     });
     let found = found.into_inner().map_err(|_| "a thread gave up")?;
-    let mut tests = Vec::new();
-    for one in found {
-        tests.push(one?);
+    let (passed, failed): (Vec<_>, Vec<_>) = found.into_iter().partition(Result::is_ok);
+    let faults: Vec<String> =
+        failed.into_iter().filter_map(Result::err).map(|f| f.to_string()).collect();
+    if !faults.is_empty() {
+        return Err(faults.join("\n").into());
     }
+    let tests: Vec<Test> = passed.into_iter().flatten().collect();
     if tests.is_empty() {
         return Err("no test was found".into());
     }
@@ -79,17 +83,31 @@ fn listed(program: &Program, more: &[&str]) -> Result<Vec<String>, Failure> {
     Ok(text.lines().filter_map(|line| line.strip_suffix(": test")).map(str::to_owned).collect())
 }
 
+/// Runs a test alone, or reads what an earlier run of the same program wrote down of it.
 fn alone(program: &Program, number: usize, name: &str, file: &Path) -> Result<Test, Failure> {
+    let test = |takes: u64, numbers: &str| -> Result<Test, Failure> {
+        let reaches = numbers.lines().map(str::parse).collect::<Result<_, _>>()?;
+        let takes = Duration::from_millis(takes);
+        Ok(Test { program: number, name: name.to_owned(), takes, reaches })
+    };
+    let done = file.with_extension("done");
+    let written = |path: &Path| fs::metadata(path).and_then(|it| it.modified());
+    if let (Ok(then), Ok(built)) = (written(&done), written(&program.path))
+        && then > built
+        && let Some((takes, numbers)) = fs::read_to_string(&done)?.split_once('\n')
+    {
+        return test(takes.parse()?, numbers);
+    }
     let _ = fs::remove_file(file);
     let environment = [("FROND_MUTANTS_ASKED", file.display().to_string())];
     let limits = Limits { computing: LONGEST, waiting: LONGEST };
     let (ended, takes) = run(program, &[name.to_owned()], &environment, &limits)?;
     if ended != Ended::Passed {
-        return Err(
-            format!("{}: {name} does not pass without a mutant: {ended:?}", program.name).into()
-        );
+        let fault = format!("{}: {name} does not pass without a mutant: {ended:?}", program.name);
+        return Err(fault.into());
     }
-    let asked = if file.exists() { fs::read_to_string(file)? } else { String::new() };
-    let reaches = asked.lines().map(str::parse).collect::<Result<_, _>>()?;
-    Ok(Test { program: number, name: name.to_owned(), takes, reaches })
+    let numbers = if file.exists() { fs::read_to_string(file)? } else { String::new() };
+    let millis = u64::try_from(takes.as_millis())?;
+    fs::write(&done, format!("{millis}\n{numbers}"))?;
+    test(millis, &numbers)
 }

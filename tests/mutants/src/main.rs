@@ -9,6 +9,7 @@ mod asked;
 mod build;
 mod chase;
 mod copy;
+mod kept;
 mod known;
 mod outcome;
 mod process;
@@ -18,15 +19,13 @@ mod weave;
 mod planted_tests;
 
 use std::collections::{HashMap, HashSet};
-use std::fmt::Write as _;
 use std::fs;
-use std::path::Path;
 use std::process::ExitCode;
 use std::time::{Duration, Instant};
 
 use asked::Asked;
 use chase::{Chased, Fate};
-use copy::Copy;
+use copy::{Copy, ROOMS};
 use outcome::Line;
 
 /// Whatever went wrong, with words for it.
@@ -47,124 +46,117 @@ fn go(asked: &Asked) -> Result<bool, Failure> {
     let began = Instant::now();
     let seconds = || began.elapsed().as_secs();
     let mut copy = Copy::make(&asked.from, &asked.to.join("copy"))?;
-    let last = if asked.survivors { last(&asked.to)? } else { HashMap::new() };
-    let list = asked.to.join("refused");
-    let known =
-        if asked.afresh { String::new() } else { fs::read_to_string(&list).unwrap_or_default() };
-    let known: HashSet<&str> = known.lines().collect();
-    let refused = numbers_of(&copy, |name| known.contains(name));
-    let built = build::build(&mut copy, &asked.to.join("built"), &asked.tests, refused)?;
+    if asked.list {
+        for line in lines(&copy, &asked.rooms, &HashSet::new()) {
+            println!("{}\t{}\t{}\t{}", line.number, line.room, line.line, line.name);
+        }
+        return Ok(true);
+    }
+    let known = if asked.afresh { HashSet::new() } else { kept::refused(&asked.to) };
+    let all = lines(&copy, &ROOMS, &HashSet::new());
+    let refused = all.iter().filter(|line| known.contains(&line.name)).map(|line| line.number);
+    let built = build::build(&mut copy, &asked.to.join("built"), &asked.tests, refused.collect())?;
     println!("built after {} s", seconds());
-    let mut lines = all_lines(&copy, asked, &built.refused);
-    write_refused(&list, &copy, &built.refused)?;
+    kept::write_refused(&asked.to, &lines(&copy, &ROOMS, &built.refused))?;
+    let tests = reaching(asked, &built)?;
+    println!("looked at without a mutant after {} s", seconds());
+    let mut lines = lines(&copy, &asked.rooms, &built.refused);
+    if !asked.only.is_empty() {
+        lines.retain(|line| asked.only.contains(&line.number));
+    }
+    for room in &asked.rooms {
+        chase(asked, room, &built, &tests, &mut lines, &seconds)?;
+        if asked.only.is_empty() {
+            kept::write(&asked.to, room, &lines)?;
+        }
+    }
+    tell(asked, &lines, &built, seconds())
+}
+
+/// Every mutant of the rooms, not run yet.
+fn lines(copy: &Copy, rooms: &[&'static str], refused: &HashSet<u32>) -> Vec<Line> {
+    let fate = |number: u32| {
+        if refused.contains(&number) { Fate::NotBuildable } else { Fate::Survived(0) }
+    };
+    let of = |source: &copy::Source| -> Vec<Line> {
+        let line = |mutant: &weave::Mutant| Line {
+            number: mutant.number,
+            room: source.room,
+            name: format!("{} {}", source.path.display(), mutant.name),
+            line: mutant.line,
+            fate: fate(mutant.number),
+        };
+        source.mutants().iter().map(line).collect()
+    };
+    copy.sources.iter().filter(|source| rooms.contains(&source.room)).flat_map(of).collect()
+}
+
+/// The tests that reach a mutant at all.
+fn reaching(asked: &Asked, built: &build::Built) -> Result<Vec<known::Test>, Failure> {
     let mut tests = known::tests(&built.programs, &asked.to.join("asked"), asked.jobs)?;
     let all = tests.len();
     tests.retain(|test| !test.reaches.is_empty());
     let together: Duration = tests.iter().map(|test| test.takes).sum();
     println!(
-        "{all} tests pass without a mutant; {} of them reach one and take {} s one by one; after {} s",
+        "{all} tests pass without a mutant; {} of them reach one and take {} s one by one",
         tests.len(),
-        together.as_secs(),
-        seconds()
+        together.as_secs()
     );
     if let Some(longest) = asked.longest {
         tests.retain(|test| test.takes <= longest);
         println!("{} of them take no longer than {} s", tests.len(), longest.as_secs());
     }
+    Ok(tests)
+}
+
+/// Chases the mutants of a room, and writes down what became of them.
+fn chase(
+    asked: &Asked,
+    room: &str,
+    built: &build::Built,
+    tests: &[known::Test],
+    lines: &mut [Line],
+    seconds: &(impl Fn() -> u64 + Sync),
+) -> Result<(), Failure> {
+    let last = if asked.survivors { kept::last(&asked.to, room)? } else { HashMap::new() };
     let mut chased = Vec::new();
-    for line in &mut lines {
+    for line in lines.iter_mut().filter(|line| line.room == room) {
         match last.get(&line.name) {
             _ if line.fate == Fate::NotBuildable => {}
             Some(fate @ (Fate::Killed(_) | Fate::TimedOut(_))) => line.fate = fate.clone(),
-            _ if !asked.only.is_empty() && !asked.only.contains(&line.number) => {}
             _ => chased.push(Chased { number: line.number, room: line.room }),
         }
     }
-    let fates = chase::all(&chased, &built.programs, &tests, asked.jobs, |count, mutant, fate| {
+    let names: HashMap<u32, &str> =
+        lines.iter().map(|line| (line.number, line.name.as_str())).collect();
+    let fates = chase::all(&chased, &built.programs, tests, asked.jobs, |count, mutant, fate| {
         if matches!(fate, Fate::Survived(_)) || count % 50 == 0 {
-            println!("{count} of {} after {} s: {} {fate}", chased.len(), seconds(), mutant.number);
+            let name = names.get(&mutant.number).copied().unwrap_or_default();
+            println!("{room} {count}/{} after {} s: {fate}: {name}", chased.len(), seconds());
         }
     })?;
-    for (number, fate) in fates {
-        for line in lines.iter_mut().filter(|line| line.number == number) {
+    let fates: HashMap<u32, Fate> = fates.into_iter().collect();
+    for line in lines.iter_mut() {
+        if let Some(fate) = fates.get(&line.number) {
             line.fate = fate.clone();
         }
     }
-    if !asked.only.is_empty() {
-        lines.retain(|line| asked.only.contains(&line.number));
-    }
-    tell(asked, &lines, &built, began)
-}
-
-/// Every mutant of the rooms asked for, not run yet.
-fn all_lines(copy: &Copy, asked: &Asked, refused: &HashSet<u32>) -> Vec<Line> {
-    let rooms = copy.sources.iter().filter(|source| asked.rooms.contains(&source.room));
-    rooms
-        .flat_map(|source| {
-            source.mutants().iter().map(move |mutant| Line {
-                number: mutant.number,
-                room: source.room,
-                name: name_of(source, mutant),
-                line: mutant.line,
-                fate: if refused.contains(&mutant.number) {
-                    Fate::NotBuildable
-                } else {
-                    Fate::Survived(0)
-                },
-            })
-        })
-        .collect()
-}
-
-/// Keeps what the compiler refused: a build begins with what built last time, and is not done twice.
-fn write_refused(list: &Path, copy: &Copy, refused: &HashSet<u32>) -> Result<(), Failure> {
-    let mut names = String::new();
-    for source in &copy.sources {
-        for mutant in source.mutants().iter().filter(|mutant| refused.contains(&mutant.number)) {
-            writeln!(names, "{}", name_of(source, mutant))?;
-        }
-    }
-    Ok(fs::write(list, names)?)
-}
-
-/// What became of each in the last run, by name.
-fn last(folder: &Path) -> Result<HashMap<String, Fate>, Failure> {
-    let text = fs::read_to_string(folder.join("result.tsv"))?;
-    let rows = text.lines().map(|line| line.split('\t').collect::<Vec<_>>());
-    let row = |row: Vec<&str>| {
-        let name = row.get(4)?;
-        Some(((*name).to_owned(), Fate::read(row.get(3)?)?))
-    };
-    Ok(rows.filter_map(row).collect())
-}
-
-/// The mutants with such names.
-fn numbers_of(copy: &Copy, so: impl Fn(&str) -> bool) -> HashSet<u32> {
-    let of = |source: &copy::Source| -> Vec<u32> {
-        let all = source.mutants().iter().filter(|mutant| so(&name_of(source, mutant)));
-        all.map(|mutant| mutant.number).collect()
-    };
-    copy.sources.iter().flat_map(of).collect()
-}
-
-fn name_of(source: &copy::Source, mutant: &weave::Mutant) -> String {
-    format!("{} {}", source.path.display(), mutant.name)
+    Ok(())
 }
 
 fn tell(
     asked: &Asked,
     lines: &[Line],
     built: &build::Built,
-    began: Instant,
+    seconds: u64,
 ) -> Result<bool, Failure> {
     println!("\n{}", outcome::table(lines));
     let survived = || lines.iter().filter(|line| matches!(line.fate, Fate::Survived(_)));
     println!(
         "{} of those that survived are reached by no test; {} of those not buildable were left \
-         out with another of their place; {} s in all",
+         out with another of their place; {seconds} s in all",
         survived().filter(|line| line.fate == Fate::Survived(0)).count(),
         built.along.len(),
-        began.elapsed().as_secs()
     );
     for line in survived() {
         println!("survived: {} (number {}, line {})", line.name, line.number, line.line);
@@ -172,15 +164,6 @@ fn tell(
     if !asked.only.is_empty() {
         return Ok(true);
     }
-    let mut text = String::new();
-    for line in lines {
-        writeln!(
-            text,
-            "{}\t{}\t{}\t{}\t{}",
-            line.number, line.room, line.line, line.fate, line.name
-        )?;
-    }
-    fs::write(asked.to.join("result.tsv"), text)?;
     let list = fs::read_to_string(asked.from.join("tests/mutants/survivors.md"))?;
     let faults = outcome::faults(lines, &list, &asked.rooms);
     for fault in &faults {

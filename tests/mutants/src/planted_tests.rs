@@ -21,7 +21,7 @@ const FILES: [(&str, &str); 9] = [
     ),
     (
         "core/Cargo.toml",
-        "[package]\nname = \"frond-core\"\nedition = \"2024\"\n[lints]\nworkspace = true\n",
+        "[package]\nname = \"frond-core\"\nedition = \"2024\"\n[features]\nsim = []\n[lints]\nworkspace = true\n",
     ),
     ("core/src/lib.rs", "pub mod practice;\npub mod safety;\n"),
     (
