@@ -27,6 +27,8 @@ pub struct Asked {
     pub jobs: usize,
     /// The mutants are only listed.
     pub list: bool,
+    /// Of the core's own tests only those whose names begin so; all, where none is given.
+    pub named: Vec<String>,
     /// The core's own tests alone.
     pub core_alone: bool,
     /// The tests of frond-tests to build.
@@ -49,6 +51,7 @@ impl Asked {
             survivors: false,
             afresh: false,
             list: false,
+            named: Vec::new(),
             core_alone: false,
             longest: None,
             only: HashSet::new(),
@@ -60,6 +63,7 @@ impl Asked {
                 "--survivors" => asked.survivors = true,
                 "--afresh" => asked.afresh = true,
                 "--list" => asked.list = true,
+                "--named" => asked.named.push(next("how names begin")?),
                 "--core-alone" => asked.core_alone = true,
                 "--longest" => {
                     asked.longest = Some(Duration::from_secs(next("how many seconds")?.parse()?));

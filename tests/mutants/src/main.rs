@@ -93,7 +93,8 @@ fn lines(copy: &Copy, rooms: &[&'static str], refused: &HashSet<u32>) -> Vec<Lin
 
 /// The tests that reach a mutant at all.
 fn reaching(asked: &Asked, built: &build::Built) -> Result<Vec<known::Test>, Failure> {
-    let mut tests = known::tests(&built.programs, &asked.to.join("asked"), asked.jobs)?;
+    let mut tests =
+        known::tests(&built.programs, &asked.named, &asked.to.join("asked"), asked.jobs)?;
     let all = tests.len();
     tests.retain(|test| !test.reaches.is_empty());
     let together: Duration = tests.iter().map(|test| test.takes).sum();
