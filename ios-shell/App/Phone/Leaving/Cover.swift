@@ -26,7 +26,8 @@ final class Cover {
         self.scene = scene
         window = nil
         shown = .nothing
-        scene.registerForTraitChanges([UITraitSceneCaptureState.self]) { [weak self] (scene: UIWindowScene, _: UITraitCollection) in
+        let capture: [any UITraitDefinition.Type] = [UITraitSceneCaptureState.self]
+        scene.registerForTraitChanges(capture) { [weak self] (scene: UIWindowScene, _: UITraitCollection) in
             self?.change { $0.capture(scene.traitCollection.sceneCaptureState == .active) }
         }
         change {
