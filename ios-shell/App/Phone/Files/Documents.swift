@@ -57,7 +57,7 @@ final class Documents: DocumentPort {
     func choose() async -> URL? {
         // Apps disagree about the type of such files; what is in one is checked, not what it is called. The file itself is
         // read where it lies: no copy of it is made in the app's own folders.
-        let picker = UIDocumentPickerViewController(forOpeningContentTypes: [.item], asCopy: false)
+        let picker = UIDocumentPickerViewController(forOpeningContentTypes: [.data], asCopy: false)
         picker.shouldShowFileExtensions = true
         guard case .chosen(let url) = await answer(of: picker), url.startAccessingSecurityScopedResource() else { return nil }
         return url
