@@ -6,13 +6,13 @@ import UIKit
 import UniformTypeIdentifiers
 
 final class Documents: DocumentPort {
-    private let over: () -> UIViewController?
+    private let root: () -> UIViewController?
     private var asked: Asked?
     private weak var open: UIViewController?
 
-    /// `over`: what the windows are shown over.
-    init(over: @escaping () -> UIViewController?) {
-        self.over = over
+    /// `root`: what lies beneath everything that is shown.
+    init(root: @escaping () -> UIViewController?) {
+        self.root = root
     }
 
     func save(_ file: LeavingFile) async -> Saved {
@@ -82,10 +82,21 @@ final class Documents: DocumentPort {
         }
     }
 
+    /// What the next window is shown over. The app's own question, which was answered a moment ago, is still sinking away: over
+    /// that one nothing would come up. What has not gone after two seconds is meant to stay.
+    private func free() async -> UIViewController? {
+        for _ in 0..<40 where root()?.presentedViewController != nil {
+            try? await Task.sleep(for: .milliseconds(50))
+        }
+        var top = root()
+        while let over = top?.presentedViewController { top = over }
+        return top
+    }
+
     /// Shows it, and waits until it was answered or swept away. One at a time: whoever asks again has left the one before.
     private func answer(_ made: (Asked) -> UIViewController) async -> Asked.Answer {
         putAway()
-        guard let over = over() else { return .nobody }
+        guard let over = await free() else { return .nobody }
         return await withCheckedContinuation { goOn in
             let asked = Asked { [weak self] answer in
                 self?.asked = nil
