@@ -9,6 +9,8 @@ final class Documents: DocumentPort {
     private let root: () -> UIViewController?
     private var asked: Asked?
     private weak var open: UIViewController?
+    /// Grows with everything that is put away, so that nothing comes up late that was asked for before.
+    private var turn = 0
 
     /// `root`: what lies beneath everything that is shown.
     init(root: @escaping () -> UIViewController?) {
@@ -71,6 +73,7 @@ final class Documents: DocumentPort {
 
     /// Closes what is open, as if she had chosen nothing: the diary is being locked.
     func putAway() {
+        turn += 1
         open?.dismiss(animated: false)
         asked?.answer(.none)
     }
@@ -96,7 +99,9 @@ final class Documents: DocumentPort {
     /// Shows it, and waits until it was answered or swept away. One at a time: whoever asks again has left the one before.
     private func answer(_ made: (Asked) -> UIViewController) async -> Asked.Answer {
         putAway()
+        let mine = turn
         guard let over = await free() else { return .nobody }
+        guard mine == turn else { return .none }
         return await withCheckedContinuation { goOn in
             let asked = Asked { [weak self] answer in
                 self?.asked = nil
