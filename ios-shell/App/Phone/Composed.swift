@@ -34,7 +34,7 @@ final class Composed {
         let notices = Notices()
         let reminders = Reminders(folder: places.beside, notices: notices)
         let whereabouts = Whereabouts()
-        let documents = Documents(over: { whereabouts.top() })
+        let documents = Documents(root: { whereabouts.root() })
         let ports = PhonePorts(
             dialler: Dialler(),
             light: Light(),
@@ -89,13 +89,8 @@ final class Composed {
 private final class Whereabouts {
     weak var whole: Composed?
 
-    /// The topmost thing that is shown: a picker is shown over it.
-    func top() -> UIViewController? {
-        // The cover is a window too, and never the key one.
-        var top = whole?.scene?.keyWindow?.rootViewController
-        while let over = top?.presentedViewController, !over.isBeingDismissed { top = over }
-        return top
-    }
+    /// What lies beneath everything that the app shows. The cover is a window too, and never the key one.
+    func root() -> UIViewController? { whole?.scene?.keyWindow?.rootViewController }
 
     /// The language of the core's words.
     func language() -> String? { whole?.phone.ways.words?.language }
