@@ -17,6 +17,8 @@ pub struct Asked {
     pub rooms: Vec<&'static str>,
     /// Only what survived in the last run; the others as they were found then.
     pub survivors: bool,
+    /// A run that was broken off goes on where it was.
+    pub go_on: bool,
     /// The compiler is asked about every mutant again.
     pub afresh: bool,
     /// Tests that take longer than this are left out.
@@ -49,6 +51,7 @@ impl Asked {
             to,
             rooms: Vec::new(),
             survivors: false,
+            go_on: false,
             afresh: false,
             list: false,
             named: Vec::new(),
@@ -61,6 +64,7 @@ impl Asked {
         while let Ok(word) = next("") {
             match word.as_str() {
                 "--survivors" => asked.survivors = true,
+                "--go-on" => asked.go_on = true,
                 "--afresh" => asked.afresh = true,
                 "--list" => asked.list = true,
                 "--named" => asked.named.push(next("how names begin")?),

@@ -2,9 +2,10 @@
 //! each mutant, room by room. All of it goes by names, so that it outlives a change elsewhere in a file.
 
 use std::collections::{HashMap, HashSet};
-use std::fmt::Write as _;
-use std::fs;
+use std::fs::{self, File};
+use std::io::Write as _;
 use std::path::{Path, PathBuf};
+use std::sync::Mutex;
 
 use crate::Failure;
 use crate::chase::Fate;
@@ -46,9 +47,50 @@ fn result(folder: &Path, room: &str) -> PathBuf {
 pub fn last(folder: &Path, room: &str) -> Result<HashMap<String, Fate>, Failure> {
     let text = fs::read_to_string(result(folder, room))
         .map_err(|_| format!("{room} was not run whole yet"))?;
-    let rows = text.lines().map(|line| line.split('\t').collect::<Vec<_>>());
-    let row = |row: Vec<&str>| Some(((*row.get(3)?).to_owned(), Fate::read(row.get(2)?)?));
-    Ok(rows.filter_map(row).collect())
+    Ok(fates(&text))
+}
+
+fn fates(text: &str) -> HashMap<String, Fate> {
+    let row = |line: &str| {
+        let row: Vec<&str> = line.split('\t').collect();
+        Some(((*row.get(3)?).to_owned(), Fate::read(row.get(2)?)?))
+    };
+    text.lines().filter_map(row).collect()
+}
+
+fn row(line: &Line, fate: &Fate) -> String {
+    format!("{}\t{}\t{fate}\t{}\n", line.number, line.line, line.name)
+}
+
+/// What became of the mutants of a room so far, in a run that may be broken off.
+pub struct SoFar(Mutex<File>);
+
+impl SoFar {
+    /// Goes on with what an earlier run found out, or begins anew; says what is known.
+    ///
+    /// # Errors
+    /// Where it cannot be written.
+    pub fn open(
+        folder: &Path,
+        room: &str,
+        go_on: bool,
+    ) -> Result<(Self, HashMap<String, Fate>), Failure> {
+        let path = folder.join(format!("so-far-{room}.tsv"));
+        let text =
+            if go_on { fs::read_to_string(&path).unwrap_or_default() } else { String::new() };
+        let file = File::options().create(true).append(true).open(&path)?;
+        if !go_on {
+            file.set_len(0)?;
+        }
+        Ok((Self(Mutex::new(file)), fates(&text)))
+    }
+
+    /// Notes what became of one. A note that cannot be written costs time in the next run, and nothing else.
+    pub fn note(&self, line: &Line, fate: &Fate) {
+        if let Ok(mut file) = self.0.lock() {
+            let _ = file.write_all(row(line, fate).as_bytes());
+        }
+    }
 }
 
 /// Keeps what became of each mutant of a room.
@@ -56,10 +98,8 @@ pub fn last(folder: &Path, room: &str) -> Result<HashMap<String, Fate>, Failure>
 /// # Errors
 /// Where it cannot be written.
 pub fn write(folder: &Path, room: &str, lines: &[Line]) -> Result<(), Failure> {
-    let mut text = String::new();
-    for line in lines.iter().filter(|line| line.room == room) {
-        writeln!(text, "{}\t{}\t{}\t{}", line.number, line.line, line.fate, line.name)?;
-    }
+    let of = lines.iter().filter(|line| line.room == room);
+    let text: String = of.map(|line| row(line, &line.fate)).collect();
     Ok(fs::write(result(folder, room), text)?)
 }
 
@@ -96,5 +136,19 @@ mod tests {
         write_refused(folder.path(), &[no("a"), no("b")]).unwrap();
         write_refused(folder.path(), &[line("a", Fate::Survived(0)), no("c")]).unwrap();
         assert_eq!(refused(folder.path()), HashSet::from(["b".to_owned(), "c".to_owned()]));
+    }
+
+    #[test]
+    fn a_run_that_was_broken_off_goes_on() {
+        let folder = tempfile::tempdir().unwrap();
+        let open = |go_on| SoFar::open(folder.path(), "safety", go_on).unwrap();
+        let (so_far, known) = open(false);
+        assert!(known.is_empty());
+        so_far.note(&line("a", Fate::NotBuildable), &Fate::Survived(3));
+        let (so_far, known) = open(true);
+        assert_eq!(known["a"], Fate::Survived(3));
+        so_far.note(&line("b", Fate::NotBuildable), &Fate::TimedOut("x".to_owned()));
+        assert_eq!(open(true).1.len(), 2);
+        assert!(open(false).1.is_empty() && open(true).1.is_empty());
     }
 }

@@ -5,6 +5,16 @@
 //! Decides the order of things: copy and weave, build, run the tests without a mutant, chase the mutants, say what
 //! became of them.
 
+#![cfg_attr(
+    test,
+    allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        reason = "tests may fail loudly"
+    )
+)]
+
 mod asked;
 mod build;
 mod chase;
@@ -119,21 +129,32 @@ fn chase(
     lines: &mut [Line],
     seconds: &(impl Fn() -> u64 + Sync),
 ) -> Result<(), Failure> {
-    let last = if asked.survivors { kept::last(&asked.to, room)? } else { HashMap::new() };
+    // What is tried in between takes nothing from a run that was broken off.
+    let name = if asked.only.is_empty() { room } else { "only" };
+    let (so_far, mut known) = kept::SoFar::open(&asked.to, name, asked.go_on)?;
+    if asked.survivors {
+        let noticed = |fate: &Fate| matches!(fate, Fate::Killed(_) | Fate::TimedOut(_));
+        known.extend(kept::last(&asked.to, room)?.into_iter().filter(|(_, fate)| noticed(fate)));
+    }
     let mut chased = Vec::new();
     for line in lines.iter_mut().filter(|line| line.room == room) {
-        match last.get(&line.name) {
+        match known.get(&line.name) {
             _ if line.fate == Fate::NotBuildable => {}
-            Some(fate @ (Fate::Killed(_) | Fate::TimedOut(_))) => line.fate = fate.clone(),
-            _ => chased.push(Chased { number: line.number, room: line.room }),
+            Some(fate) => line.fate = fate.clone(),
+            None => chased.push(Chased { number: line.number, room: line.room }),
         }
     }
-    let names: HashMap<u32, &str> =
-        lines.iter().map(|line| (line.number, line.name.as_str())).collect();
+    let by_number: HashMap<u32, &Line> = lines.iter().map(|line| (line.number, line)).collect();
     let fates = chase::all(&chased, &built.programs, tests, asked.jobs, |count, mutant, fate| {
+        let Some(line) = by_number.get(&mutant.number) else { return };
+        so_far.note(line, fate);
         if matches!(fate, Fate::Survived(_)) || count % 50 == 0 {
-            let name = names.get(&mutant.number).copied().unwrap_or_default();
-            println!("{room} {count}/{} after {} s: {fate}: {name}", chased.len(), seconds());
+            println!(
+                "{room} {count}/{} after {} s: {fate}: {}",
+                chased.len(),
+                seconds(),
+                line.name
+            );
         }
     })?;
     let fates: HashMap<u32, Fate> = fates.into_iter().collect();
