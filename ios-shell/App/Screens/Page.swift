@@ -14,10 +14,10 @@ final class Page {
     let phone: FrondPhone
 
     /// A field or a part that is to come into sight, under the fingers and under VoiceOver.
-    private(set) var reach: Reach?
+    private(set) var reach: LedTo?
 
     /// The same a little later, when what came with it has its place on the screen.
-    private(set) var settled: Reach?
+    private(set) var settled: LedTo?
 
     /// The field that is being typed in.
     private(set) var typing: String?
@@ -111,7 +111,7 @@ final class Page {
 
     /// Brings a field or a part into sight.
     func lead(to name: String) {
-        let reach = Reach(name: name, at: .now)
+        let reach = LedTo(name: name, at: .now)
         self.reach = reach
         Task {
             if await waited(.milliseconds(100)), self.reach == reach { settled = reach }
@@ -150,7 +150,7 @@ struct NumberKey: Hashable {
 }
 
 /// What is to come into sight, and since when: whatever appears much later was not meant.
-struct Reach: Equatable {
+struct LedTo: Equatable {
     let name: String
     let at: ContinuousClock.Instant
 
