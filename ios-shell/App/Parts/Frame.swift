@@ -72,9 +72,13 @@ private struct Framed: View {
         .modifier(StopByTap(page: page))
         .onChange(of: page.duties.question != nil, initial: true) { _, now in asks = now }
         // A sheet that is drawn away is "not now".
-        .sheet(isPresented: $asks, onDismiss: { if page.duties.question != nil { page.duties.dismiss() } }) {
+        .sheet(isPresented: $asks, onDismiss: dismissed) {
             Asks(page: page).environment(page)
         }
+    }
+
+    private func dismissed() {
+        if page.duties.question != nil { page.duties.dismiss() }
     }
 
     private var scrolled: some View {

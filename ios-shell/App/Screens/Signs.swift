@@ -91,7 +91,7 @@ struct SpokeView: View {
                     page.drafts.set("with", name)
                     page.touched("with")
                     page.lead(to: "with")
-                }
+                },
             ])
         }
         WhenAsked(label: screen.whenLabel, hint: words.fields.whenHint)
