@@ -59,7 +59,7 @@ struct DayField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 
@@ -104,7 +104,7 @@ struct TimeField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 

@@ -8,7 +8,7 @@ struct Frame: View {
     let phone: FrondPhone
 
     var body: some View {
-        Group {
+        ZStack {
             if let page {
                 Framed(page: page)
                     .environment(page)

@@ -20,7 +20,7 @@ struct TimesField: View {
                     Words(says, .lead)
                     Press(remove, .quiet, spoken: "\(remove): \(says)") {
                         set(now.filter { $0 != time })
-                        page.lead(to: name)
+                        page.lead(to: name, scrolls: false)
                     }
                 }
             }
@@ -34,10 +34,10 @@ struct TimesField: View {
                     set((now.filter { $0 != time } + [time]).sorted { ($0.hour, $0.minute) < ($1.hour, $1.minute) })
                     tell(page.time(time))
                     open = false
-                    page.lead(to: name)
+                    page.lead(to: name, scrolls: false)
                 } close: {
                     open = false
-                    page.lead(to: name)
+                    page.lead(to: name, scrolls: false)
                 }
             }
         }

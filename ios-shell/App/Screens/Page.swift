@@ -109,10 +109,11 @@ final class Page {
         if !wrongs.isEmpty { lead(to: Page.problems) }
     }
 
-    /// Brings a field or a part into sight.
-    func lead(to name: String) {
+    /// Brings a field or a part into sight. `scrolls`: it may be out of sight.
+    func lead(to name: String, scrolls: Bool = true) {
         let reach = LedTo(name: name, at: .now)
         self.reach = reach
+        guard scrolls else { return }
         Task {
             if await waited(.milliseconds(100)), self.reach == reach { settled = reach }
         }

@@ -90,7 +90,7 @@ struct SpokeView: View {
                 Offer(name, spoken: "\(screen.withLabel) \(name)") { page in
                     page.drafts.set("with", name)
                     page.touched("with")
-                    page.lead(to: "with")
+                    tell(name)
                 },
             ])
         }
