@@ -23,9 +23,7 @@ struct Frame: View {
         .background(.ink(.ground), ignoresSafeAreaEdges: .all)
         .onChange(of: phone.ways.shown?.answer, initial: true) {
             guard let shown = phone.ways.shown else { return }
-            let next = Page(shown: shown, phone: phone)
-            next.judged()
-            page = next
+            if page?.comes(shown) != true { page = Page(shown: shown, phone: phone) }
         }
     }
 }
