@@ -62,9 +62,10 @@ public final class Page {
     /// What has to be put right in the form.
     public var wrongs: [Wrong] { go.wrongs }
 
-    /// A whole number as the language of the screen writes it.
+    /// A whole number as the core writes it; one that is larger than it has words for, in plain digits.
     public func number(_ value: some BinaryInteger) -> String {
-        Int(value).formatted(.number.grouping(.never).locale(Locale(identifier: words.language)))
+        let numbers = words.fields.numbers
+        return numbers.indices.contains(Int(value)) ? numbers[Int(value)] : String(value)
     }
 
     // Forms.
