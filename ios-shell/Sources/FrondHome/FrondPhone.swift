@@ -97,11 +97,11 @@ public final class FrondPhone {
 
     /// In front; to be called before anything is shown.
     public func cameInFront() {
-        let tooLong = lock.inFront(at: running.millis)
-        if tooLong { lockNow() }
+        let locks = lock.inFront(at: running.millis) && ways.coded
+        if locks { lockNow() }
         covered = false
         duties.cameInFront()
-        if begun, front == .screens, !tooLong { ways.comeBack() }
+        if begun, front == .screens, !locks { ways.comeBack() }
     }
 
     /// Not in front any more, if only for a moment: what is shown is covered.

@@ -47,4 +47,8 @@ public enum Again: Sendable {
 
     /// What stands in the way has a screen of its own: the diary is looked at from the beginning.
     case begin
+
+    /// A fault of the program: the diary is looked at from the beginning, and what was said stays in sight, because no screen
+    /// would say it.
+    case beginSaying
 }

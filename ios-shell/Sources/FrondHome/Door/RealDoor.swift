@@ -9,6 +9,7 @@ public actor RealDoor: Door {
     private let clock: any PhoneClock
     private let make: @Sendable () throws -> any FrondProtocol
     private var made: (any FrondProtocol)?
+    private var ended = false
 
     public nonisolated var unownedExecutor: UnownedSerialExecutor { queue.asUnownedSerialExecutor() }
 
@@ -35,11 +36,15 @@ public actor RealDoor: Door {
     // What could not be tidied now is tidied the next time.
     public func tidy() { try? frond().tidy() }
 
-    /// Puts the core away, for whoever opens the diary next.
-    public func end() { made = nil }
+    /// Puts the core away, for whoever opens the diary next. What is asked afterwards is not answered any more.
+    public func end() {
+        made = nil
+        ended = true
+    }
 
     private func frond() throws -> any FrondProtocol {
         if let made { return made }
+        if ended { throw Ended() }
         let new = try make()
         made = new
         return new
@@ -56,12 +61,15 @@ public actor RealDoor: Door {
         } catch {
             // A fault of the program. Its text says nothing that a person could use, and is never shown or kept.
             guard let words = words() else { return .mute }
-            return .trouble(says: words.frame.fault, again: .begin, words: words)
+            return .trouble(says: words.frame.fault, again: .beginSaying, words: words)
         }
     }
 
     private func words() -> FormWords? { try? frond().formWords() }
 }
+
+/// The core was put away.
+private struct Ended: Error {}
 
 /// One thing after the other, away from the main thread.
 private final class CoreQueue: SerialExecutor {

@@ -151,7 +151,7 @@ public final class Ways {
     }
 
     /// From the beginning: the open diary, or what stands in its way.
-    public func begin() { begin(first: true) }
+    public func begin() { begin(saying: nil) }
 
     /// She comes back to the app: what is shown may be of yesterday. What was begun in a form is left alone.
     public func comeBack() {
@@ -204,8 +204,12 @@ public final class Ways {
         if !waiting { saved = [] }
     }
 
-    private func begin(first: Bool) {
-        send(drop: false, first: first, whole: .begin) { await $0.whole(.begin) }
+    private func begin(saying: String?) {
+        let arrived: @MainActor (View, FormWords) -> Void = { view, words in
+            self.trouble = saying
+            self.arrive(at: nil, view, words)
+        }
+        send(drop: false, first: true, whole: .begin, came: arrived) { await $0.whole(.begin) }
     }
 
     /// One thing after the other: a second press while the first is not answered is no second wish.
@@ -251,7 +255,7 @@ public final class Ways {
         case .trouble(let says, let again, let words):
             self.words = words
             // Looking from the beginning is tried once; if that fails too it is said, and she may try again.
-            if again == .begin && !first { begin(first: true) }
+            if again != .stay && !first { begin(saying: again == .beginSaying ? says : nil) }
             trouble = says
         case .mute:
             trouble = words?.frame.fault ?? ""
