@@ -42,11 +42,11 @@ struct AcrossTheBorderTests {
         let on = try Opened(throwing: true)
         let keeper = try #require(on.keeper as? Throwing)
         await on.launch()
-        keeper.throws_ = true
+        keeper.failing = true
         let she = Person(on: on)
         try await she.press(.startNew)
         saysNothingOfTheInside(on)
-        keeper.throws_ = false
+        keeper.failing = false
         if she.sees(.today) { try await she.press(.today) }
         try await she.press(.startNew)
         try await she.home()
@@ -56,12 +56,12 @@ struct AcrossTheBorderTests {
         let on = try await begun(throwing: true)
         let keeper = try #require(on.keeper as? Throwing)
         try await on.newProcess()
-        keeper.throws_ = true
+        keeper.failing = true
         await on.launch()
         saysNothingOfTheInside(on)
         let she = Person(on: on)
         #expect(she.sees(.today), "it can be tried again")
-        keeper.throws_ = false
+        keeper.failing = false
         try await she.press(.today)
         #expect(she.sees(.more), "and then it opens")
     }

@@ -13,13 +13,14 @@ struct FilesTests {
         return on
     }
 
-    @Test func aLinkIsFoundInAText() {
+    @Test func aLinkIsFoundInAText() throws {
         #expect(Incoming.text("hello FROND:ABC def", most: 100) == .link("FROND:ABC def"))
         #expect(Incoming.text("frond:abc", most: 100) == .link("frond:abc"))
         #expect(Incoming.text("nothing of ours", most: 100) == nil)
         #expect(Incoming.text("FROND:" + String(repeating: "A", count: 95), most: 100) == .tooLarge)
-        #expect(Incoming.of(URL(string: "https://example.org/frond:abc")!, most: 100) == nil)
-        #expect(Incoming.of(URL(fileURLWithPath: "/nowhere/plan.json"), most: 100) == .file(URL(fileURLWithPath: "/nowhere/plan.json")))
+        #expect(Incoming.of(try #require(URL(string: "https://example.org/frond:abc")), most: 100) == nil)
+        let file = URL(fileURLWithPath: "/nowhere/plan.json")
+        #expect(Incoming.of(file, most: 100) == .file(file))
     }
 
     @Test func aLinkThatIsTooLargeIsRefusedAndNothingElseChanges() async throws {
@@ -104,8 +105,8 @@ struct FilesTests {
         defer { try? FileManager.default.removeItem(at: folder) }
         let shared = SharedFiles(in: folder)
         for name in ["notes-2026.age", "../../away", "", ".hidden", "a/b", "nämlich"] {
-            guard case .sealed(let file) = LeavingFile(SharedFile(name: name, mime: "application/octet-stream", bytes: Data([1]), sealed: true))
-            else { throw Lost(name) }
+            let sealed = SharedFile(name: name, mime: "application/octet-stream", bytes: Data([1]), sealed: true)
+            guard case .sealed(let file) = LeavingFile(sealed) else { throw Lost(name) }
             let laid = try shared.lay(file)
             #expect(shared.holds(laid.url))
             #expect(laid.url.lastPathComponent == (name == "notes-2026.age" ? name : "file"))

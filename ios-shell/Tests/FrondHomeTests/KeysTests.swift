@@ -38,7 +38,8 @@ struct KeysTests {
             other[at] = 0xff
             #expect(throws: BoxTrouble.garbled) { try keys.unwrap(other) }
         }
-        for other in [Data(), wrap.dropLast(), wrap + [0], Data([1, 0]), wrap.prefix(2) + Data("k.".utf8) + Data(repeating: 0x47, count: 32)] {
+        let noHex = wrap.prefix(2) + Data("k.".utf8) + Data(repeating: 0x47, count: 32)
+        for other in [Data(), wrap.dropLast(), wrap + [0], Data([1, 0]), noHex] {
             #expect(throws: BoxTrouble.garbled) { try keys.unwrap(Data(other)) }
         }
     }

@@ -7,17 +7,16 @@ import Testing
 @MainActor
 struct RemindersTests {
     private let words = ReminderWords(says: "A moment for you", later: "Later", done: "Done")
-    private let madrid = TimeZone(identifier: "Europe/Madrid")!
-
-    private func utc(_ text: String) -> Date { ISO8601DateFormatter().date(from: text)! }
+    private let madrid = TimeZone(identifier: "Europe/Madrid") ?? .gmt
 
     private func plan(days: Int, putOff: Int = 30) -> ReminderPlan {
         let times = (0..<days).map { day in
             let date = utc("2026-03-02T00:00:00Z").addingTimeInterval(Double(day) * 86_400)
-            let at = LocalMoment(date, in: .gmt)!
-            return ReminderTime(
-                at: LocalMoment(year: at.year, month: at.month, day: at.day, hour: 9, minute: 0),
-                until: LocalMoment(year: at.year, month: at.month, day: at.day, hour: 22, minute: 0))
+            func at(_ hour: Int) -> LocalMoment {
+                let day = LocalMoment(date, in: .gmt)
+                return LocalMoment(year: day?.year ?? 0, month: day?.month ?? 0, day: day?.day ?? 0, hour: hour, minute: 0)
+            }
+            return ReminderTime(at: at(9), until: at(22))
         }
         return ReminderPlan(times: times, words: words, putOffMinutes: putOff)
     }
@@ -37,9 +36,9 @@ struct RemindersTests {
         #expect(Set(pending.map(\.id)).count == 50)
     }
 
-    @Test func aReminderFollowsThePersonIntoAnotherZone() {
+    @Test func aReminderFollowsThePersonIntoAnotherZone() throws {
         let one = plan(days: 1)
-        let tokyo = TimeZone(identifier: "Asia/Tokyo")!
+        let tokyo = try #require(TimeZone(identifier: "Asia/Tokyo"))
         #expect(one.times[0].at.date(in: madrid) == utc("2026-03-02T08:00:00Z"))
         #expect(one.times[0].at.date(in: tokyo) == utc("2026-03-02T00:00:00Z"))
         #expect(one.pending(now: utc("2026-03-02T07:00:00Z"), zone: madrid).count == 1)
@@ -48,8 +47,8 @@ struct RemindersTests {
         #expect(components.hour == 9 && components.timeZone == nil, "the phone fills in the zone it is in")
     }
 
-    /// RFC 5545, 3.3.5: the first of two; in a gap the offset from before it. The changes of 2026 in Madrid are at 01:00 UTC on 29
-    /// March and 25 October (IANA time zone database).
+    /// RFC 5545, 3.3.5: the first of two; in a gap the offset from before it. The changes of 2026 in Madrid are at 01:00 UTC on
+    /// 29 March and 25 October (IANA time zone database).
     @Test func clocksThatChange() {
         let gap = LocalMoment(year: 2026, month: 3, day: 29, hour: 2, minute: 30)
         #expect(gap.date(in: madrid) == utc("2026-03-29T01:30:00Z"))
@@ -69,11 +68,12 @@ struct RemindersTests {
         #expect(plan.due(now: utc("2026-03-02T07:59:00Z"), zone: madrid) == nil)
         #expect(plan.due(now: utc("2026-03-02T08:00:00Z"), zone: madrid) == plan.times[0])
         #expect(plan.due(now: utc("2026-03-02T21:00:00Z"), zone: madrid) == nil)
-        #expect(plan.again(now: utc("2026-03-02T08:10:00Z"), zone: madrid)?.at == LocalMoment(year: 2026, month: 3, day: 2, hour: 9, minute: 40))
+        let again = plan.again(now: utc("2026-03-02T08:10:00Z"), zone: madrid)
+        #expect(again?.at == LocalMoment(year: 2026, month: 3, day: 2, hour: 9, minute: 40))
         #expect(plan.again(now: utc("2026-03-02T20:40:00Z"), zone: madrid) == nil, "that would be too late")
+        let evening = LocalMoment(year: 2026, month: 3, day: 2, hour: 21, minute: 45)
         let late = ReminderPlan(
-            times: [ReminderTime(at: LocalMoment(year: 2026, month: 3, day: 2, hour: 21, minute: 45), until: plan.times[0].until)],
-            words: words, putOffMinutes: 30)
+            times: [ReminderTime(at: evening, until: plan.times[0].until)], words: words, putOffMinutes: 30)
         #expect(late.pending(now: utc("2026-03-02T08:00:00Z"), zone: madrid).first?.later == nil, "so it has no such button")
         #expect(plan.pending(now: utc("2026-03-01T08:00:00Z"), zone: madrid).first?.later == "Later")
     }

@@ -33,7 +33,7 @@ struct SensesTests {
         }
         #expect(pacer.at(at).phase == nil)
         #expect(pacer.at(.max).phase == nil)
-        #expect(pacer.at(2000).width == 0.5 && pacer.at(4500).width == 1 && pacer.at(8000).width == 0.5 && pacer.at(11_200).width == 0)
+        #expect([2000, 4500, 8000, 11_200].map { pacer.at($0).width } == [0.5, 1, 0.5, 0])
     }
 
     @Test func nothingChosenIsSilentAndAScreenReaderHearsTheFirstBreathAndTheEnd() {
@@ -75,7 +75,7 @@ struct SensesTests {
         for beat in Beat.allCases {
             let wave = SoftTone.wave(beat.hertz)
             #expect(wave.first == 0 && wave.last == 0, "nothing clicks")
-            #expect(wave.map { abs(Int($0)) }.max()! < Int(Int16.max) / 3)
+            #expect(wave.allSatisfy { abs(Int($0)) < Int(Int16.max) / 3 })
             // Its pitch, counted by how often it goes up through nothing: within a tone's length of 0.32 s.
             let ups = zip(wave, wave.dropFirst()).filter { $0.0 < 0 && $0.1 >= 0 }.count
             #expect(abs(Double(ups) / 0.32 - beat.hertz) < 8, "\(beat)")
@@ -88,7 +88,8 @@ struct SensesTests {
                 state: state, part: 0, parts: 1, partMillis: 61_500, leastMillis: 0, mostMillis: 0, totalMillis: 61_500,
                 leastReached: false, nextInMillis: 10_000)
             return RunningScreen(
-                title: "", part: nil, used: "", position: nil, instruction: nil, line: nil, clock: "", clockSpoken: "", view: view,
+                title: "", part: nil, used: "", position: nil, instruction: nil, line: nil, clock: "", clockSpoken: "",
+                view: view,
                 buttons: [Button(event: .pause, label: "p"), Button(event: .stop, label: "s")], smaller: [], pacer: nil,
                 seenEveryMillis: 15_000, cautions: [], actions: [])
         }

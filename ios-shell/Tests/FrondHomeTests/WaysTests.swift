@@ -6,6 +6,11 @@ import Testing
 /// Where the person is: back, the end of the process, and answers that take a while. Over the real core.
 @MainActor @Suite(.serialized)
 struct WaysTests {
+    /// The apps of this test, whose folders have to stay.
+    private let apps = Apps()
+
+    private final class Apps { var all: [Opened] = [] }
+
     /// A real door whose answers come when the test lets them.
     private actor SlowDoor: Door {
         private let door: RealDoor
@@ -53,7 +58,7 @@ struct WaysTests {
     }
 
     /// An open diary, and ways of its own over it, behind a door that can wait.
-    private func slowly(late: Duration = .seconds(3600)) async throws -> (Opened, SlowDoor, Ways) {
+    private func slowly(late: Duration = .seconds(3600)) async throws -> (SlowDoor, Ways) {
         let on = try Opened()
         await on.launch()
         try await Person(on: on).press(.startNew)
@@ -61,7 +66,8 @@ struct WaysTests {
         let ways = Ways(door: door, running: on.time, late: late)
         ways.begin()
         await ways.settle()
-        return (on, door, ways)
+        apps.all.append(on)
+        return (door, ways)
     }
 
     /// Until so many answers are held back.
@@ -74,7 +80,7 @@ struct WaysTests {
     }
 
     @Test func aSecondPressIsNoSecondWishAndStopIsNeverLost() async throws {
-        let (_, door, ways) = try await slowly()
+        let (door, ways) = try await slowly()
         let before = await door.requests
         await door.hold()
         ways.press(.more)
@@ -88,7 +94,7 @@ struct WaysTests {
     }
 
     @Test func whatTakesLongerThanABlinkIsSaid() async throws {
-        let (on, door, ways) = try await slowly(late: .milliseconds(20))
+        let (door, ways) = try await slowly(late: .milliseconds(20))
         await door.hold()
         #expect(!ways.busy)
         ways.press(.more)
@@ -98,7 +104,6 @@ struct WaysTests {
         await door.let_()
         await ways.settle()
         #expect(!ways.busy)
-        withExtendedLifetime(on) {}
     }
 
     @Test func theWayBack() async throws {

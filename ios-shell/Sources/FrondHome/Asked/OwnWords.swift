@@ -30,14 +30,16 @@ extension ActivitiesScreen {
     @MainActor public func keepActivity(_ at: Int, _ form: Asking) -> Filled {
         let able: Rating? = form.needed("able-\(at)", form.words.wrong.number)
         let ask = activities[at]
-        return form.send(able.map { .tell(.function(activity: ask.activity, able: $0), id: ask.id, happened: nil, then: .activities) })
+        let told = able.map { Told.function(activity: ask.activity, able: $0) }
+        return form.send(told.map { .tell($0, id: ask.id, happened: nil, then: .activities) })
     }
 
     /// One goal is kept for itself. Its field: `reached-0`, `reached-1` and so on.
     @MainActor public func keepGoal(_ at: Int, _ form: Asking) -> Filled {
         let reached: Goal? = form.needed("reached-\(at)", form.words.wrong.choice)
         let ask = goals[at]
-        return form.send(reached.map { .tell(.goal(goal: ask.goal, reached: $0), id: ask.id, happened: nil, then: .activities) })
+        let told = reached.map { Told.goal(goal: ask.goal, reached: $0) }
+        return form.send(told.map { .tell($0, id: ask.id, happened: nil, then: .activities) })
     }
 }
 

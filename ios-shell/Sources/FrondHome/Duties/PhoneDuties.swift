@@ -106,8 +106,8 @@ public final class PhoneDuties {
     /// Reads a file that was handed over. Our own files are nobody's to hand us.
     public func read(_ url: URL, _ opening: Opening) async -> Read {
         let path = url.standardizedFileURL.resolvingSymlinksInPath().path
-        guard !shared.holds(url), !own.contains(where: { path == $0.resolvingSymlinksInPath().path || path.hasPrefix($0.resolvingSymlinksInPath().path + "/") })
-        else { return .unreadable }
+        let isOwn = own.contains { path.hasPrefix($0.resolvingSymlinksInPath().path + "/") }
+        guard !isOwn, !shared.holds(url) else { return .unreadable }
         let most = opening.most(limits)
         return await Task.detached { Reading.read(url, most: most) }.value
     }

@@ -220,6 +220,7 @@ public final class Ways {
     ) {
         if drop && waiting { return }
         waiting = true
+        trouble = nil
         number += 1
         let mine = number
         let door = door

@@ -58,18 +58,18 @@ final class Throwing: KeyKeeper, @unchecked Sendable {
 
     init(_ inside: PhoneKeys) { self.inside = inside }
 
-    var throws_: Bool {
+    var failing: Bool {
         get { one.withLock { throwing } }
         set { one.withLock { throwing = newValue } }
     }
 
     func wrap(key: Data) throws -> Data {
-        if throws_ { throw Inside() }
+        if failing { throw Inside() }
         return try inside.wrap(key: key)
     }
 
     func unwrap(wrap: Data) throws -> Data {
-        if throws_ { throw Inside() }
+        if failing { throw Inside() }
         return try inside.unwrap(wrap: wrap)
     }
 

@@ -17,7 +17,11 @@ final class Opened {
     private var following: Task<Void, Never>?
     private var followed = -1
 
-    var places: FrondHome.Places { Places(support: folder.appendingPathComponent("support"), caches: folder.appendingPathComponent("caches")) }
+    var places: Places { Self.places(in: folder) }
+
+    private static func places(in folder: URL) -> Places {
+        Places(support: folder.appendingPathComponent("support"), caches: folder.appendingPathComponent("caches"))
+    }
     var ways: Ways { phone.ways }
 
     init(_ language: String = "en", time: TestTime = TestTime(), throwing: Bool = false) throws {
@@ -28,15 +32,15 @@ final class Opened {
         try FileManager.default.createDirectory(at: support, withIntermediateDirectories: true)
         let keys = PhoneKeys(box: box, folder: support)
         keeper = throwing ? Throwing(keys) : keys
-        (door, phone) = try Opened.make(language, support, folder, time, keeper, ports)
+        (door, phone) = try Opened.make(language, folder, time, keeper, ports)
     }
 
     deinit { try? FileManager.default.removeItem(at: folder) }
 
     private static func make(
-        _ language: String, _ support: URL, _ folder: URL, _ time: TestTime, _ keeper: any KeyKeeper, _ ports: TestPorts
+        _ language: String, _ folder: URL, _ time: TestTime, _ keeper: any KeyKeeper, _ ports: TestPorts
     ) throws -> (RealDoor, FrondPhone) {
-        let places = Places(support: support, caches: folder.appendingPathComponent("caches"))
+        let places = Self.places(in: folder)
         let diary = places.diary.path
         let door = RealDoor(clock: time) {
             try Frond(folder: diary, language: language, covered: covered, keeper: keeper)
@@ -59,10 +63,10 @@ final class Opened {
 
     /// The phone ends the process behind her back, and she opens the app again after a while.
     func killed(away: Duration = .zero) async throws {
-        let where_ = ways.save()
+        let addresses = ways.save()
         try await newProcess()
         time.pass(away)
-        await launch(where_)
+        await launch(addresses)
     }
 
     /// Another process, in which nothing was opened yet. The key store stays.
@@ -72,7 +76,7 @@ final class Opened {
         await phone.settle()
         await door.end()
         followed = -1
-        (door, phone) = try Opened.make(language, places.beside, folder, time, keeper, ports)
+        (door, phone) = try Opened.make(language, folder, time, keeper, ports)
     }
 
     /// Waits until everything that was asked has been answered, shown and done.

@@ -1,4 +1,5 @@
 import Foundation
+import Testing
 
 /// Invented plans, made from the project's fixtures. Nobody's advice.
 enum Plans {
@@ -10,9 +11,8 @@ enum Plans {
 
     /// The graded plan, with a rule that may speak after one session, a breath that is held, and questions of its own.
     static func quick() throws -> Data {
-        func json(_ text: String) throws -> Any { try JSONSerialization.jsonObject(with: Data(text.utf8)) }
-        var plan = try JSONSerialization.jsonObject(with: fixture("programmes/1-graded-then-positions.json")) as! [String: Any]
-        var rule = plan["rule"] as! [String: Any]
+        var plan = try object(json(String(decoding: fixture("programmes/1-graded-then-positions.json"), as: UTF8.self)))
+        var rule = try object(plan["rule"])
         rule["step_up"] = try json(
             """
             {"all_of": [{"criterion": "sessions", "practised_days": 1, "within_days": 7},
@@ -22,10 +22,12 @@ enum Plans {
         plan["rule"] = rule
         // It does not run out while the test lives in its own time.
         plan["review_by"] = "2099-12-31"
-        var practices = plan["practices"] as! [[String: Any]]
-        var breath = practices[0]["breath"] as! [String: Any]
+        var practices = try #require(plan["practices"] as? [Any])
+        var first = try object(practices[0])
+        var breath = try object(first["breath"])
         breath["hold_in_tenths"] = 20
-        practices[0]["breath"] = breath
+        first["breath"] = breath
+        practices[0] = first
         plan["practices"] = practices
         plan["ratings_asked"] = ["before", "worry"]
         plan["activities"] = ["Sitting through a film"]
@@ -33,4 +35,8 @@ enum Plans {
         plan["manner"] = try json(#"{"numbers_folded": false, "grounding_first": true, "contact_on_stop": true}"#)
         return try JSONSerialization.data(withJSONObject: plan)
     }
+
+    private static func json(_ text: String) throws -> Any { try JSONSerialization.jsonObject(with: Data(text.utf8)) }
+
+    private static func object(_ value: Any?) throws -> [String: Any] { try #require(value as? [String: Any]) }
 }

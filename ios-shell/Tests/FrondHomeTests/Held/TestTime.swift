@@ -20,8 +20,8 @@ final class TestTime: RunningTime, PhoneClock, @unchecked Sendable {
     let zone: TimeZone
 
     init(_ start: String = "2026-03-02T09:00:00Z", zone: String = "Europe/Madrid") {
-        wall = ISO8601DateFormatter().date(from: start)!.addingTimeInterval(-1000)
-        self.zone = TimeZone(identifier: zone)!
+        wall = utc(start).addingTimeInterval(-1000)
+        self.zone = TimeZone(identifier: zone) ?? .gmt
     }
 
     var start: String { one.withLock { named } }
@@ -33,7 +33,7 @@ final class TestTime: RunningTime, PhoneClock, @unchecked Sendable {
     /// Time goes by; who sleeps wakes up.
     func pass(_ duration: Duration) {
         let woken = one.withLock { () -> [Sleeper] in
-            elapsed += UInt64(duration.components.seconds) * 1000 + UInt64(duration.components.attoseconds / 1_000_000_000_000_000)
+            elapsed += duration.millis
             let due = sleepers.filter { $0.value.until <= elapsed }
             for key in due.keys { sleepers[key] = nil }
             return due.sorted { $0.value.until < $1.value.until }.map(\.value)
@@ -51,9 +51,7 @@ final class TestTime: RunningTime, PhoneClock, @unchecked Sendable {
             try await withCheckedThrowingContinuation { (wake: CheckedContinuation<Void, any Error>) in
                 let cancelled = one.withLock { () -> Bool in
                     if Task.isCancelled { return true }
-                    let millis = UInt64(duration.components.seconds) * 1000
-                        + UInt64(duration.components.attoseconds / 1_000_000_000_000_000)
-                    sleepers[mine] = Sleeper(until: elapsed + millis, wake: wake)
+                    sleepers[mine] = Sleeper(until: elapsed + duration.millis, wake: wake)
                     return false
                 }
                 if cancelled { wake.resume(throwing: CancellationError()) }
@@ -62,5 +60,14 @@ final class TestTime: RunningTime, PhoneClock, @unchecked Sendable {
             let sleeper = one.withLock { sleepers.removeValue(forKey: mine) }
             sleeper?.wake.resume(throwing: CancellationError())
         }
+    }
+}
+
+/// An instant as RFC 3339 writes it.
+func utc(_ text: String) -> Date { ISO8601DateFormatter().date(from: text) ?? .distantPast }
+
+extension Duration {
+    fileprivate var millis: UInt64 {
+        UInt64(components.seconds) * 1000 + UInt64(components.attoseconds / 1_000_000_000_000_000)
     }
 }
