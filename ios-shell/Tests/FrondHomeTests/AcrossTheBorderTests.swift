@@ -279,6 +279,8 @@ private final class Faulty: FrondProtocol, @unchecked Sendable {
     }
     func newId() throws -> EntryId { try inside.newId() }
     func sayDay(day: Day) throws -> String { try inside.sayDay(day: day) }
+    func sayTime(hour: UInt32, minute: UInt32) throws -> String? { try inside.sayTime(hour: hour, minute: minute) }
+    func standing() throws -> Standing { try inside.standing() }
     func tidy() throws { try inside.tidy() }
 }
 

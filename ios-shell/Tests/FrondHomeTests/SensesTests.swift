@@ -90,7 +90,7 @@ struct SensesTests {
             return RunningScreen(
                 title: "", part: nil, used: "", position: nil, instruction: nil, line: nil, clock: "", clockSpoken: "",
                 view: view,
-                buttons: [Button(event: .pause, label: "p"), Button(event: .stop, label: "s")], smaller: [], pacer: nil,
+                buttons: [Button(event: .pause, label: "p"), Button(event: .stop, label: "s")], smaller: [], mark: nil, pacer: nil,
                 seenEveryMillis: 15_000, cautions: [], actions: [])
         }
         let runs = PracticeClock(screen(.running), answered: 1000)
@@ -101,6 +101,36 @@ struct SensesTests {
         #expect(screen(.running).stop?.event == .stop)
         #expect(screen(.running).others.map(\.event) == [.pause])
         #expect(screen(.running).noteEvery == .milliseconds(5000))
+    }
+
+    @Test func whatTheClockReachesIsToldOnceAndNeverLate() async throws {
+        let ports = TestPorts()
+        let time = TestTime()
+        let on = try Opened()
+        let reminders = Reminders(folder: on.places.beside, notices: ports)
+        let told = PhoneDuties(
+            ports: ports.all, limits: try limits(), shared: SharedFiles(in: on.places.caches), reminders: reminders, own: [])
+        let mark = Mark(inMillis: 10_000, cues: [.tone, .word], says: "Ten minutes are over.")
+        let begun = time.millis
+        let bell = Task { await told.tell(mark, at: begun + mark.inMillis, by: time, language: "en", sleep: time.sleep) }
+        for _ in 0..<20 { await Task.yield() }
+        time.pass(.seconds(9))
+        for _ in 0..<20 { await Task.yield() }
+        #expect(ports.spoken.isEmpty)
+        time.pass(.seconds(1))
+        await bell.value
+        #expect(ports.spoken == ["Ten minutes are over."] && ports.played == 1 && ports.buzzed.isEmpty)
+        // The phone slept over it.
+        await told.tell(mark, at: time.millis - 5001, by: time, language: "en", sleep: time.sleep)
+        #expect(ports.spoken.count == 1)
+        let gone = Task { await told.tell(mark, at: time.millis + 1000, by: time, language: "en", sleep: time.sleep) }
+        for _ in 0..<20 { await Task.yield() }
+        gone.cancel()
+        await gone.value
+        #expect(ports.spoken.count == 1, "the screen went")
+        ports.reader = true
+        await told.tell(mark, at: time.millis, by: time, language: "en", sleep: time.sleep)
+        #expect(ports.announced == ["Ten minutes are over."] && ports.spoken.count == 1)
     }
 
     @Test func theNumberIsSaidDigitByDigit() { #expect(PhoneDuties.spoken("01632 960123") == "0 1 6 3 2 9 6 0 1 2 3") }

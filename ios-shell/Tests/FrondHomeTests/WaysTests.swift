@@ -54,6 +54,7 @@ struct WaysTests {
         }
         func newId() async -> EntryId? { await door.newId() }
         func say(_ day: Day) async -> String { await door.say(day) }
+        func say(_ time: HourMinute) async -> String { await door.say(time) }
         func tidy() async { await door.tidy() }
     }
 

@@ -43,7 +43,8 @@ final class Opened {
         let places = Self.places(in: folder)
         let diary = places.diary.path
         let door = RealDoor(clock: time) {
-            try Frond(folder: diary, language: language, covered: covered, keeper: keeper)
+            try Frond(
+                folder: diary, language: KeptLanguage(in: places.beside).tag ?? language, covered: covered, keeper: keeper)
         }
         let reminders = Reminders(folder: places.beside, notices: ports, now: { time.date }, zone: { time.zone })
         let phone = FrondPhone(
@@ -53,7 +54,8 @@ final class Opened {
         return (door, phone)
     }
 
-    nonisolated static let covered = Covered(screen: true, keyboard: true, backups: true, reminders: true, leaves: true)
+    nonisolated static let covered = Covered(
+        screen: true, pictures: false, keyboard: true, backups: true, reminders: true, leaves: false)
 
     /// The app is opened.
     func launch(_ addresses: [String] = []) async {
@@ -90,15 +92,14 @@ final class Opened {
 
     /// What the app's own part does when a screen is shown.
     private func show() {
-        guard phone.front != .blank || ways.shown != nil else { return }
         phone.showing()
         guard let shown = ways.shown, shown.answer != followed else { return }
         followed = shown.answer
         following?.cancel()
         following = nil
-        let (ways, time) = (ways, time)
+        let (phone, ways, time) = (phone, ways, time)
         switch shown.view {
-        case .screen(.running(let screen)): following = Task { await ways.follow(screen, sleep: time.sleep) }
+        case .screen(.running(let screen)): following = Task { await phone.follow(screen, sleep: time.sleep) }
         case .whole(.code(let screen)):
             if let wait = screen.wait { following = Task { await ways.wait(wait, then: .begin, sleep: time.sleep) } }
         default: break

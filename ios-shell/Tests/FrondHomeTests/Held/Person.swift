@@ -44,7 +44,7 @@ struct Person {
 
     /// What stands in the frame of every screen of an open diary.
     func somethingIsNotRight(_ at: SourceLocation = #_sourceLocation) async throws {
-        try #require(on.view?.needsOpenDiary == true, sourceLocation: at)
+        try #require(on.ways.isOpen, sourceLocation: at)
         on.ways.press(.signs)
         await on.settle()
     }

@@ -35,7 +35,15 @@ final class TestPorts: DiallerPort, LightPort, NoticePort, DocumentPort, ClipPor
     var shared: [URL] = []
     var chooses: URL?
     var closed: [URL] = []
+    var savesSlowly = false
+    private var saving: CheckedContinuation<Void, Never>?
+    func letSave() {
+        savesSlowly = false
+        saving?.resume()
+        saving = nil
+    }
     func save(_ file: LeavingFile) async -> Saved {
+        if savesSlowly { await withCheckedContinuation { saving = $0 } }
         if saves == .done { saved.append(file) }
         return saves
     }
