@@ -108,7 +108,7 @@ public final class Ways {
         // The id of the record is for one form; another on the same screen has its own.
         let under = drafts.id(form) ?? id.flatMap { drafts.isUsed($0) ? nil : $0 }
         drafts.name(form, under)
-        let drafts = drafts
+        let held = drafts
         let arrived: @MainActor (View, FormWords) -> Void = { view, words in
             // The form has done its work: another one begins empty, and under an id of its own.
             self.drafts.sent(form)
@@ -118,7 +118,7 @@ public final class Ways {
             var named = under
             if named == nil {
                 named = await door.newId()
-                await MainActor.run { [named] in drafts.name(form, named) }
+                await MainActor.run { [named] in held.name(form, named) }
             }
             // Where no diary is open none can be made; the core then says what stands in the way.
             guard let named else { return await door.whole(.begin) }
