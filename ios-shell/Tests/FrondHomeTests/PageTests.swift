@@ -61,7 +61,8 @@ struct PageTests {
         let field = NumberKey(name: "minutes", before: 7)
         #expect(page[digits: field] == "7")
         // Arabic-Indic and Devanagari digits (Unicode Standard, general category Nd).
-        for (typed, number) in [("12", 12), ("\u{661}\u{662}", 12), ("\u{967}\u{968}", 12), ("1 2 min", 12), ("007", 7), ("12345", 1234)] {
+        let all = [("12", 12), ("\u{661}\u{662}", 12), ("\u{967}\u{968}", 12), ("1 2 min", 12), ("007", 7), ("12345", 1234)]
+        for (typed, number) in all {
             page[digits: field] = typed
             #expect(page.drafts.value("minutes", or: Int?.none) == number, "\(typed)")
         }
