@@ -142,8 +142,8 @@ public final class PhoneDuties {
         }
     }
 
-    /// Tells once, without looking, what the clock of a practice reaches, in the ways that were chosen. Never late: what cannot be
-    /// told within five seconds, because the phone slept, is not told any more (a choice of ours, no source).
+    /// Tells once, without looking, what the clock of a practice reaches, in the ways that were chosen. Never late: what cannot
+    /// be told within five seconds, because the phone slept, is not told any more (a choice of ours, no source).
     func tell(
         _ mark: Mark, at millis: UInt64, by running: any RunningTime, language: String,
         sleep: @Sendable (Duration) async throws -> Void
