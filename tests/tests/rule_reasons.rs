@@ -70,14 +70,14 @@ fn d2_discomfort_at_least_names_its_window_and_the_ratings_it_lacks() {
 #[test]
 fn d2_stopped_early_names_its_window_below_the_step_too() {
     let mut diary = on_b(&back(stops(2, 3)));
-    let first = diary.sit(at(1, 9), sit(180, Some(1)).stopped(Reason::Pain));
+    let first = diary.sit(at(1, 9), sit(180, Some(1)).stopped(Reason::Discomfort));
     assert_eq!(found(&diary, 1, StepBack), (Unmet, vec![first], 1, Missing::Nothing));
     let second = diary.sit(at(2, 9), sit(180, Some(1)));
     let third = diary.sit(at(3, 9), sit(150, Some(1)));
-    let fourth = diary.sit(at(4, 9), sit(150, Some(1)).stopped(Reason::Pain));
+    let fourth = diary.sit(at(4, 9), sit(150, Some(1)).stopped(Reason::Discomfort));
     let unmet = (Unmet, vec![second, third, fourth], 3, Missing::Nothing);
     assert_eq!(found(&diary, 4, StepBack), unmet);
-    let fifth = diary.sit(at(5, 9), sit(180, Some(1)).stopped(Reason::Pain));
+    let fifth = diary.sit(at(5, 9), sit(180, Some(1)).stopped(Reason::Discomfort));
     let met = (Met, vec![third, fourth, fifth], 3, Missing::Nothing);
     assert_eq!(found(&diary, 5, StepBack), met);
 }
@@ -225,7 +225,7 @@ fn d2_days_on_step_says_the_days_to_go() {
     assert_eq!(found(&diary, 3), (Unmet, vec![], 0, Missing::Days { more: 4 }));
     assert_eq!(found(&diary, 7), (Met, vec![], 0, Missing::Nothing));
     let day = |stamp: frond_core::moment::Stamp| stamp.day();
-    diary.say(at(3, 9), Content::TimeOff { from: day(at(2, 0)), to: day(at(3, 0)) });
+    diary.say(at(1, 9), Content::TimeOff { from: day(at(2, 0)), to: day(at(3, 0)) });
     assert_eq!(found(&diary, 7), (Unmet, vec![], 0, Missing::Days { more: 2 }));
     assert_eq!(found(&diary, 2), (Unmet, vec![], 0, Missing::Days { more: 6 }), "today is off");
     assert_eq!(found(&diary, 9), (Met, vec![], 0, Missing::Nothing));
