@@ -122,8 +122,7 @@ fn d2_sessions_names_full_ones_within_its_days_and_unrated_ones_that_could_settl
     assert_eq!(found(&diary, 5, StepUp), (Unknown, three, 3, ratings(&[unrated])));
     let less = (Unmet, vec![second, again], 2, Missing::PractisedDays { more: 2 });
     assert_eq!(found(&diary, 8, StepUp), less, "the first was seven days ago");
-    let late: Vec<EntryId> =
-        (6..=8).map(|day| diary.sit(at(day, 9), sit(180, Some(1)))).collect();
+    let late: Vec<EntryId> = (6..=8).map(|day| diary.sit(at(day, 9), sit(180, Some(1)))).collect();
     let met = (Met, [vec![second, again], late].concat(), 5, Missing::Nothing);
     assert_eq!(found(&diary, 8, StepUp), met, "all of them, though three were enough");
 }
@@ -150,7 +149,8 @@ fn d2_discomfort_at_most_names_every_session_since_the_earliest_full_one() {
 
 #[test]
 fn d2_a_rating_that_could_settle_it_may_be_that_of_the_peak() {
-    let rule = json!({"criterion": "discomfort_at_most", "rating": "after", "at_most": 3, "last": 2});
+    let rule =
+        json!({"criterion": "discomfort_at_most", "rating": "after", "at_most": 3, "last": 2});
     let mut diary = on_b(&with(up(vec![rule])));
     let after = |peak, after| Sit { after, ..sit(180, peak) };
     diary.sit(at(1, 9), after(Some(1), None));
