@@ -11,10 +11,6 @@ use super::visit::{Shown, Visit, see};
 use crate::pages::form::Fields;
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page};
 
-pub(super) fn settings(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Settings)
-}
-
 /// `back`: the page that shows the choice afterwards.
 pub(super) fn language_form(language: &LanguageForm, back: &str) -> Form {
     let choices = language.languages.iter().map(|own| Choice {
