@@ -33,7 +33,7 @@ test("a form that has to be put right", async (t) => {
     ["/questions", "/questions"],
     ["/look-forward", "/look-forward"],
     ["/plan/add", "/plan/add"],
-    ["/keeping/passphrase", "/keeping/passphrase"],
+    ["/keeping/code", "/keeping/code"],
     ["/restore/copy", "/restore/copy"],
     ["/erase/days", "/erase/days"],
     ["/summary", "/summary/file"],

@@ -160,7 +160,7 @@ fn a_wait_is_said_in_full() {
 fn twelve_words_stand_on_one_screen_only() {
     let words = Words::for_language("en");
     let phrase = phrase();
-    let screen = PhraseScreen::new(&words, &phrase);
+    let screen = PhraseScreen::new(&words, Lock::Phone, &phrase);
     assert_eq!(screen.words, phrase.words().collect::<Vec<_>>());
     let check = serde_json::to_string(&PhraseCheckScreen::new(&words, &[3, 9], vec![])).unwrap();
     let said: Vec<&str> = check.split(|one: char| !one.is_alphabetic()).collect();

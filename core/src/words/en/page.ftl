@@ -9,7 +9,7 @@ page-invented = This is a try-out. Everything in it is invented.
 page-stays-here = It runs on this computer, and nothing leaves it.
 page-temporary = What you write is gone when you stop the program.
 page-pretended = The clock is set to a time of its own.
-page-phone-does = On a phone, Frond also plans reminders, hides what is on the screen when you leave it, and locks itself after a while. This page does none of that. Here a file is saved, and on a phone you choose where it goes.
+page-phone-does = On a phone, Frond also plans reminders, hides what is on the screen when you leave it, and locks itself after a while if it has a code. This page does none of that. Here a file is saved, and on a phone you choose where it goes.
 page-phone-code = Here a passphrase opens the diary. On a phone, that is the phone's own key, with a code if you choose one.
 page-not-reviewed = No licensed clinician has checked this wording yet.
 

@@ -9,7 +9,7 @@ page-invented = Esto es una prueba. Todo lo que contiene es inventado.
 page-stays-here = Funciona en este ordenador, y nada sale de él.
 page-temporary = Lo que escribas desaparece cuando pares el programa.
 page-pretended = El reloj está puesto en una hora propia.
-page-phone-does = En un teléfono, Frond también prepara recordatorios, oculta lo que hay en la pantalla cuando lo dejas y se cierra solo después de un rato. Esta página no hace nada de eso. Aquí un archivo se guarda, y en un teléfono eliges adónde va.
+page-phone-does = En un teléfono, Frond también prepara recordatorios, oculta lo que hay en la pantalla cuando lo dejas y, si tiene un código, se bloquea solo después de un rato. Esta página no hace nada de eso. Aquí un archivo se guarda, y en un teléfono eliges adónde va.
 page-phone-code = Aquí una contraseña abre el diario. En un teléfono lo hace la llave propia del teléfono, con un código si eliges uno.
 page-not-reviewed = Ninguna persona con licencia clínica ha revisado todavía este texto.
 

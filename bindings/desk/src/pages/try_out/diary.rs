@@ -12,7 +12,7 @@ use frond_core::moment::{Moment, Stamp};
 use frond_core::ports::{
     CodedKeeper, KeeperKind, KeyKeeper, NoMarks, OsRandom, PassphraseKeeper, RealDisk, Stretch,
 };
-use frond_core::screens::{Does, DoneScreen};
+use frond_core::screens::{Does, DoneScreen, SorryScreen};
 use frond_core::whole::{Holder, Seen, View, WholeRequest};
 use frond_core::words::Words;
 use tempfile::TempDir;
@@ -212,6 +212,11 @@ impl Diary {
         let seen = self.holder.another_passphrase(&keeper, moment)?;
         self.keeper = Box::new(keeper);
         Ok(seen)
+    }
+
+    /// What went wrong and what can be done, as a screen.
+    pub(super) fn sorry(&self, trouble: &Trouble) -> SorryScreen {
+        self.holder.sorry(trouble)
     }
 
     /// A new id to write under.

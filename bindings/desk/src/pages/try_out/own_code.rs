@@ -18,7 +18,9 @@ pub(super) fn typed(fields: &Fields, name: &str) -> String {
 /// The code is asked for; while there is a wait, nothing can be tried.
 pub(super) fn page(visit: &mut Visit<'_>, screen: &CodeScreen) -> Shown {
     let presses = visit.presses(&screen.actions)?;
-    let again = Press::go(visit.words.text("action-try-again", &[]), "/").looking(Look::Next);
+    // An open diary asks for it before another takes its place.
+    let to = if visit.diary.is_open() { "/keeping/code" } else { "/" };
+    let again = Press::go(visit.words.text("action-try-again", &[]), to).looking(Look::Next);
     let page = Page::new(&visit.frame, &screen.title).problems(lines::problems(&screen.problems));
     let page = match &screen.wait {
         Some(wait) => page.part(waits(wait)).presses(vec![again]),

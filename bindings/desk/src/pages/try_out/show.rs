@@ -35,6 +35,13 @@ impl Visit<'_> {
                 self.diary.done = Some(done);
                 Ok(see("/done"))
             }
+            // What stands in the way stands in the place of every page.
+            View::Whole(WholeScreen::Erased(_) | WholeScreen::NoDiary(_)) => Ok(see("/today")),
+            View::Whole(WholeScreen::Code(screen))
+                if !self.diary.is_open() && screen.problems.is_empty() && screen.wait.is_none() =>
+            {
+                Ok(see("/today"))
+            }
             View::Screen(Screen::Running(_) | Screen::Found(_) | Screen::Stopped(_)) => {
                 Ok(see("/practice"))
             }

@@ -70,9 +70,13 @@ pub(super) fn done_page(visit: &mut Visit<'_>, screen: &DoneScreen) -> Shown {
 }
 
 pub(super) fn sorry_page(visit: &mut Visit<'_>, screen: &SorryScreen) -> Shown {
+    sorry_as(visit, screen, StatusCode::CONFLICT)
+}
+
+pub(super) fn sorry_as(visit: &mut Visit<'_>, screen: &SorryScreen, status: StatusCode) -> Shown {
     let presses = equals(visit, &screen.actions)?;
     Ok(Page::new(&visit.frame, &screen.title)
         .text(screen.says.clone())
         .presses(presses)
-        .answer_as(StatusCode::CONFLICT))
+        .answer_as(status))
 }

@@ -11,8 +11,8 @@ use frond_core::screens::{Does, Screen};
 use frond_core::whole::{Seen, View, WholeRequest};
 use frond_core::words::Words;
 
-use super::chrome;
 use super::diary::Diary;
+use super::{chrome, shut};
 use crate::pages::app::file;
 pub(super) use crate::pages::app::{Shown, see};
 use crate::pages::form::{Fields, Problem};
@@ -160,13 +160,14 @@ impl<'a> Visit<'a> {
     }
 
     /// What went wrong and what to do next, as a page.
-    pub(super) fn trouble(&self, trouble: &Trouble) -> Response {
+    pub(super) fn trouble(&mut self, trouble: &Trouble) -> Response {
         let status = match trouble {
             Trouble::PutRight(Refusal::NoSuchEntry) => StatusCode::NOT_FOUND,
             Trouble::PutRight(_) => StatusCode::UNPROCESSABLE_ENTITY,
             _ => StatusCode::SERVICE_UNAVAILABLE,
         };
-        self.sorry(status, trouble.say(&self.words))
+        let screen = self.diary.sorry(trouble);
+        shut::sorry_as(self, &screen, status).unwrap_or_else(|instead| instead)
     }
 
     pub(super) fn sorry(&self, status: StatusCode, says: String) -> Response {
