@@ -268,3 +268,32 @@ fn an_arm_for_whatever_is_left_is_noticed() {
         assert!(wrong.iter().any(|own| own.contains("nothing is said")));
     }
 }
+
+/// Whether a view is there and takes this record. What compiles Kotlin and Rust says so by itself; the views of the
+/// iPhone app need a Mac.
+fn takes(views: &str, view: &str, kind: &str) -> bool {
+    let declared = format!("struct {view}: View {{");
+    part(views, &declared).is_some_and(|own| own.contains(&format!("    let screen: {kind}\n")))
+}
+
+#[test]
+fn each_view_of_the_iphone_app_is_there_and_takes_its_record() {
+    let surface = SURFACES.last().unwrap();
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../ios-shell/App/Screens");
+    let views: String = fs::read_dir(folder)
+        .unwrap()
+        .map(|file| fs::read_to_string(file.unwrap().path()).unwrap())
+        .collect();
+    let text = read(surface.file);
+    for (at, records) in [Screen::NAMES, WholeScreen::NAMES].into_iter().enumerate() {
+        let own = part(&text, surface.begins[at]).unwrap();
+        let of = ["Screen", "WholeScreen"][at];
+        for (record, kind) in records {
+            let view = laid_out_by(own, &(surface.arm)(of, record)).unwrap();
+            assert!(takes(&views, &view, kind), "{view} takes no {kind}");
+            assert!(!takes(&views, &view, "AnotherScreen"));
+            let gone = views.replace(&format!("struct {view}: View"), "struct Gone: View");
+            assert!(!takes(&gone, &view, kind));
+        }
+    }
+}
