@@ -33,7 +33,7 @@ macro_rules! every {
     };
 }
 
-every!(Screen: 
+every!(Screen:
     Today(TodayScreen),
     LogSession(LogSessionScreen),
     Ladder(LadderScreen),
@@ -75,7 +75,7 @@ every!(Screen:
     Reminders(RemindersScreen),
 );
 
-every!(WholeScreen: 
+every!(WholeScreen:
     NoDiary(NoDiaryScreen),
     Code(CodeScreen),
     SetCode(SetCodeScreen),
@@ -184,7 +184,10 @@ fn table(of: &str, records: &[Record], texts: &[(&Surface, &str)]) -> (String, V
     for (surface, part) in &parts {
         let spaced = part.replace('\n', " ");
         if spaced.contains(surface.any) {
-            wrong.push(format!("{}: {of}: one arm takes whatever has none of its own", surface.name));
+            wrong.push(format!(
+                "{}: {of}: one arm takes whatever has none of its own",
+                surface.name
+            ));
         }
     }
     for (record, kind) in records {
@@ -241,7 +244,11 @@ fn a_planted_hole_is_noticed_on_each_surface() {
         for (of, records) in [("Screen", Screen::NAMES), ("WholeScreen", WholeScreen::NAMES)] {
             for (record, _) in records {
                 let arm = (surface.arm)(of, record);
-                let hole = text.replacen(&arm, &arm.replace(record, "Other").replace("case .", "case .other"), 1);
+                let hole = text.replacen(
+                    &arm,
+                    &arm.replace(record, "Other").replace("case .", "case .other"),
+                    1,
+                );
                 assert_ne!(hole, text, "{}: {arm}", surface.name);
                 let (shown, wrong) = all(&[(surface, &hole)]);
                 assert_eq!(wrong.len(), 1, "{}: {of}: {record}: {wrong:?}", surface.name);

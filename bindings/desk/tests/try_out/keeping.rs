@@ -216,6 +216,12 @@ fn the_own_code_is_chosen_asked_for_and_taken_away() {
     assert!(done.contains("<h1>Done</h1>"), "{done}");
     assert!(server.page("/done").contains("<h1>Done</h1>"), "looked at again, done once");
     assert!(server.page("/keeping").contains("action=\"/lock\""));
+    // When a phone would lock is hers to say, and is kept with the diary.
+    assert!(server.page("/settings").contains("value=\"two_minutes\" checked"));
+    let page = server.page("/settings");
+    let set = id(&page, "/settings/lock");
+    let page = server.told("/settings/lock", &[("id", &set), ("lock", "at_once")]);
+    assert!(page.contains("value=\"at_once\" checked"), "{page}");
     let locked = server.told("/lock", &[]);
     assert!(locked.contains("<h1>Your code</h1>"), "{locked}");
     for path in ["/questions", "/entries", "/done", "/summary", "/restore", "/erase/all"] {

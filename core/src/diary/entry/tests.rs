@@ -104,6 +104,7 @@ fn every_kind() -> Vec<Content> {
             language: Some(line("en")),
             numbers_open: true,
             cues: CueKinds { tone: true, ..CueKinds::default() },
+            lock_after: LockAfter::FiveMinutes,
         }),
         Content::HoldConditions { reported: vec![HoldCondition::HeartTrouble] },
         Content::Reminders(ReminderSettings::off(id)),

@@ -174,6 +174,7 @@ fn router(own: App<Diary>) -> Router {
         .route("/settings", shows(|visit| visit.look(Does::Settings)))
         .route("/settings/language", takes(settings::language))
         .route("/settings/numbers", takes(settings::numbers))
+        .route("/settings/lock", takes(settings::lock))
         .route(
             "/questions",
             shows(|visit| visit.look(Does::Questions)).merge(takes(own_words::question_told)),
