@@ -1,6 +1,7 @@
 package frond.home.screens
 
 import android.app.AlarmManager
+import android.os.Looper
 import android.os.SystemClock
 import android.os.VibratorManager
 import frond.core.CueKinds
@@ -88,20 +89,25 @@ class EndBellTest {
         assertFalse(vibrator.isVibrating)
     }
 
+    /** The phone sleeps so long, and then the alarm comes. */
+    private fun comes(millis: Long) {
+        SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + millis)
+        alarms.fireAlarm(set().single())
+        shadowOf(Looper.getMainLooper()).idle()
+    }
+
     @Test
     fun `the alarm of a sleeping phone tells it, and too late it is silent`() {
         var told = 0
         var over = 0
         EndBell(app, 60_000, { told++ }, { over++ }).run {
-            SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + 60_000)
-            alarms.fireAlarm(set().single())
-            ring()
+            comes(60_000)
             assertEquals(1, told)
+            ring()
+            assertEquals("once", 1, told)
         }
         EndBell(app, 60_000, { told++ }, { over++ }).run {
-            SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + 180_000)
-            alarms.fireAlarm(set().single())
-            end()
+            comes(180_000)
         }
         assertEquals("two minutes late is too late", 1, told)
         EndBell(app, 60_000, { told++ }, { over++ }).run {

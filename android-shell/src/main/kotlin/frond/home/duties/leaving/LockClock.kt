@@ -25,6 +25,8 @@ class LockClock(
     private val main = Handler(Looper.getMainLooper())
     private val tooLong = Runnable(::lockNow)
     private var since: Long? = null
+    // Of the last time behind: what is in front then says how long.
+    private var most = 0L
     private val screenOff = object : BroadcastReceiver() {
         override fun onReceive(context: Context, intent: Intent) {
             if (intent.action == Intent.ACTION_SCREEN_OFF) lockNow()
@@ -42,13 +44,14 @@ class LockClock(
         main.removeCallbacks(tooLong)
         val away = since?.let { SystemClock.elapsedRealtime() - it }
         since = null
-        if (away != null && away >= afterMillis()) lockNow()
+        if (away != null && away >= most) lockNow()
     }
 
     /** Another program is in front. */
     fun behind() {
         since = SystemClock.elapsedRealtime()
-        main.postDelayed(tooLong, afterMillis())
+        most = afterMillis()
+        main.postDelayed(tooLong, most)
     }
 
     /** The window is gone. */
