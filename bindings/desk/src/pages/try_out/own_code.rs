@@ -1,7 +1,7 @@
 //! What opens the diary every day: its own code, asked, chosen and taken away as on a phone; or, in a diary of
 //! the person's own on this computer, the passphrase, which has no record since no phone has it.
 
-use frond_core::screens::{CodeScreen, Does, SetCodeScreen, Wait};
+use frond_core::screens::{CodeScreen, Does, FormField, Problem as Wrong, SetCodeScreen, Wait};
 use frond_core::whole::WholeRequest;
 
 use super::lines;
@@ -21,7 +21,8 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &CodeScreen) -> Shown {
     // An open diary asks for it before another takes its place.
     let to = if visit.diary.is_open() { "/keeping/code" } else { "/" };
     let again = Press::go(visit.words.text("action-try-again", &[]), to).looking(Look::Next);
-    let page = Page::new(&visit.frame, &screen.title).problems(lines::problems(&screen.problems));
+    let problems = wrong(&screen.problems, screen.wait.as_ref());
+    let page = Page::new(&visit.frame, &screen.title).problems(problems);
     let page = match &screen.wait {
         Some(wait) => page.part(waits(wait)).presses(vec![again]),
         None => {
@@ -30,6 +31,16 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &CodeScreen) -> Shown {
         }
     };
     Ok(page.presses(presses).answer())
+}
+
+/// What has to be put right. While there is a wait, the code has no field to lead to.
+fn wrong(of: &[Wrong], wait: Option<&Wait>) -> Vec<Problem> {
+    let code = lines::name(FormField::Code);
+    let mut problems = lines::problems(of);
+    for problem in problems.iter_mut().filter(|own| wait.is_some() && own.field == code) {
+        problem.field.clear();
+    }
+    problems
 }
 
 fn waits(wait: &Wait) -> Part {
@@ -53,8 +64,9 @@ pub(super) fn set_page(visit: &mut Visit<'_>, screen: &SetCodeScreen) -> Shown {
     let presses = visit.presses(&screen.actions)?;
     let set =
         lines::form("/keeping/code", &screen.set.submit, [&screen.set.new, &screen.set.again]);
+    let remove_wait = screen.remove.as_ref().and_then(|remove| remove.wait.as_ref());
     let mut page = Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
+        .problems(wrong(&screen.problems, remove_wait))
         .text(screen.says.clone())
         .form(set);
     if let Some(remove) = &screen.remove {
