@@ -266,7 +266,7 @@ fn an_arm_for_whatever_is_left_is_noticed() {
         for (at, of) in ["Screen", "WholeScreen"].into_iter().enumerate() {
             let first = if at == 0 { Screen::NAMES[0].0 } else { WholeScreen::NAMES[0].0 };
             let arm = (surface.arm)(of, first);
-            let lazy = text.replacen(&arm, &format!("{} nothing()\n{arm}", surface.any), 1);
+            let lazy = text.replacen(&arm, &format!("{} nothing(){arm}", surface.any), 1);
             let (_, wrong) = all(&[(surface, &lazy)]);
             assert_eq!(wrong.len(), 1, "{}: {wrong:?}", surface.name);
             assert!(wrong[0].contains("whatever"), "{wrong:?}");
