@@ -16,6 +16,7 @@ mod looking;
 mod marking;
 mod practising;
 mod reading;
+mod reading_over;
 mod remembering;
 mod request;
 mod showing;
@@ -52,6 +53,7 @@ use crate::words::Words;
 use backups::Backups;
 use journal::{apply_all, history, payloads, read};
 use practising::Practising;
+use reading_over::ReadingOver;
 pub(crate) use showing::screening_due;
 
 /// After so many entries since the last snapshot it is worth saving a new one.
@@ -109,6 +111,7 @@ pub struct Companion {
     unsaved: u64,
     practising: Practising,
     lock: Lock,
+    reading_over: ReadingOver,
 }
 
 impl Companion {
@@ -132,6 +135,20 @@ impl Companion {
     /// # Errors
     /// [`Trouble`]; nothing on disk has then been changed.
     pub fn open(
+        ports: &Ports,
+        folder: &Path,
+        keeper: &dyn KeyKeeper,
+        language: &str,
+        moment: &Moment,
+    ) -> Result<Self, Trouble> {
+        match Self::open_once(ports, folder, keeper, language, moment) {
+            // Reading it whole found damage behind a snapshot; this opening sees to it.
+            Err(Trouble::OpenAgain) => Self::open_once(ports, folder, keeper, language, moment),
+            opened => opened,
+        }
+    }
+
+    fn open_once(
         ports: &Ports,
         folder: &Path,
         keeper: &dyn KeyKeeper,
@@ -183,6 +200,7 @@ impl Companion {
             unsaved: 0,
             practising: Practising::Nothing,
             lock: Lock::default(),
+            reading_over: ReadingOver::default(),
         }
     }
 
@@ -320,8 +338,8 @@ impl Companion {
         Ok(Answer { screen, duties })
     }
 
-    /// Saves a snapshot when one is due and makes room for the next entries. Call it when nobody waits;
-    /// nothing depends on it but speed.
+    /// Saves a snapshot when one is due, makes room for the next entries, and reads the diary over, a part at each
+    /// call, so that damage is found before it is needed. Call it when nobody waits.
     ///
     /// # Errors
     /// [`Trouble`]; no entry is in danger.
@@ -332,7 +350,8 @@ impl Companion {
         if self.unsaved >= UNSAVED {
             self.save()?;
         }
-        Ok(self.store.prepare()?)
+        self.store.prepare()?;
+        self.read_over()
     }
 
     /// Saves a snapshot now.
