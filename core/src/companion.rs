@@ -35,7 +35,7 @@ pub use trouble::{Refusal, Trouble};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
+use crate::diary::entry::{Content, Entry, EntryId};
 use crate::diary::resolve::resolve;
 use crate::diary::state::State;
 use crate::diary::store::{Findings, Opened, Rollback, Store};
@@ -46,9 +46,9 @@ use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::reminders::PlanReminders;
 use crate::safety::Sign;
 use crate::screens::{
-    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, Lock, LogSessionScreen,
-    MoreScreen, PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen,
-    StopScreen, StoreNote, SuggestionScreen,
+    EndingScreen, EntriesScreen, EraseScreen, LadderScreen, Lock, LogSessionScreen, MoreScreen,
+    PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
+    StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;

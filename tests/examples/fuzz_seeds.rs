@@ -58,8 +58,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     for name in ["x25519", "scrypt", "armor_x25519", "stanza_bad_start", "stream_bad_tag"] {
         put("sealed_file", name, &fs::read(top.join("../fixtures/age-testkit").join(name))?)?;
     }
-    for number in 0..6 {
-        let file = Invented::new(number, 5).earlier(3 + 3 * usize::try_from(number)?);
+    for number in 0..12 {
+        let file = Invented::new(number, 5).earlier(3 + 2 * usize::try_from(number)?);
         put("signed_summary", &number.to_string(), &serde_json::to_vec(&file)?)?;
         put("summary", &number.to_string(), &Invented::new(number, 5).open_file())?;
     }
@@ -92,7 +92,8 @@ fn diary(
         put("kept", name, &state.encode()?)?;
     }
     let states = RUNNING.splitn(3, "---\n").nth(2).ok_or("a snapshot")?;
-    for (number, state) in serde_json::from_str::<Vec<serde_json::Value>>(states)?.iter().enumerate()
+    for (number, state) in
+        serde_json::from_str::<Vec<serde_json::Value>>(states)?.iter().enumerate()
     {
         put("kept", &format!("running-{number}"), state.to_string().as_bytes())?;
     }

@@ -107,7 +107,10 @@ fn a_rotting_disk_loses_nothing_in_silence() {
     assert!(fates.keys().all(|fate| honest.contains(fate)), "{fates:?}");
     if number("FROND_KEEPING_SEED").is_none() {
         assert!(fates.len() == 3, "not every end came about: {fates:?}");
-        assert!(tally.contains_key("gone bad, and nothing lost"), "nothing was ever read from a second copy");
+        assert!(
+            tally.contains_key("gone bad, and nothing lost"),
+            "nothing was ever read from a second copy"
+        );
     }
 }
 

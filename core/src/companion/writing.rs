@@ -26,7 +26,7 @@ impl Companion {
 
     /// A request asked again: nothing is written twice, and what the first asking did not get to is
     /// written now.
-    fn again(&mut self, id: EntryId, moment: &Moment) -> Result<Screen, Trouble> {
+    pub(super) fn again(&mut self, id: EntryId, moment: &Moment) -> Result<Screen, Trouble> {
         let entries = self.entries()?;
         let find = |id: EntryId| entries.iter().find(|entry| entry.id == id);
         let content = &find(id).ok_or(Refusal::NoSuchEntry)?.what;
@@ -50,7 +50,7 @@ impl Companion {
         }
     }
 
-    fn was_written(&self, id: EntryId) -> Result<bool, Trouble> {
+    pub(super) fn was_written(&self, id: EntryId) -> Result<bool, Trouble> {
         let issued = id.0.first_chunk::<4>().map_or(0, |head| u32::from_be_bytes(*head));
         match self.state.has_written(id, u64::from(issued)) {
             Some(known) => Ok(known),

@@ -185,10 +185,7 @@ impl Life {
                 |model: &&Model| model.generation == mark.generation && model.lines.len() > at;
             let state = [&self.model, before].into_iter().find(fits);
             let Some(state) = state else {
-                assert!(
-                    !self.honest(),
-                    "a mark of no state: {mark:?}, {before:#?} {after:#?}"
-                );
+                assert!(!self.honest(), "a mark of no state: {mark:?}, {before:#?} {after:#?}");
                 continue;
             };
             let entry = state.lines.get(at).and_then(|line| line.id);
