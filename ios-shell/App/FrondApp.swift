@@ -21,7 +21,10 @@ struct Root: SwiftUI.View {
     let phone: FrondPhone
 
     var body: some SwiftUI.View {
-        front.onChange(of: phone.ways.shown?.answer, initial: true) { phone.showing() }
+        front
+            .onChange(of: phone.ways.shown?.answer, initial: true) { phone.showing() }
+            // With the first words, in trouble too, and with those of another language.
+            .onChange(of: phone.ways.words?.outside, initial: true) { Composed.here.cover.spoken() }
     }
 
     @ViewBuilder private var front: some SwiftUI.View {

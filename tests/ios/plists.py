@@ -1,12 +1,13 @@
 #!/usr/bin/env python3
 """What the iPhone app is to the phone, read from what is kept: its property list, its privacy manifest, its description, its
-icon; and what its sources name. `plists.py [ROOT]` ends with the line `N passed, N failed`.
+icon; what its sources name; and the script that makes the core's library. `plists.py [ROOT]` ends with the line `N passed, N failed`.
 
 What stands in a file is all there is: one more of anything fails. Each check is shown to be able to fail by a fault planted
 in a copy of what it looks at. Python alone. What an iPhone makes of these files is seen on no Mac and no phone here.
 """
 
 import copy
+import functools
 import json
 import plistlib
 import re
@@ -19,6 +20,7 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 import described  # noqa: E402
 import named  # noqa: E402
+import scripted  # noqa: E402
 
 ROOT = Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).resolve().parents[2]
 SHELL = ROOT / "ios-shell"
@@ -184,9 +186,14 @@ def picture(data):
     return head, zlib.decompress(packed)
 
 
+@functools.cache
+def catalogue():
+    return runpy.run_path(str(SHELL / "tools/assets"))["catalogue"]()
+
+
 def drawn(kept):
     """The catalogue is the one that the tokens give; pictures are compared by their pixels."""
-    wanted = runpy.run_path(str(SHELL / "tools/assets"))["catalogue"]()
+    wanted = catalogue()
     faults = [f"{name} is missing" for name in wanted if name not in kept]
     faults += [f"{name} is one too many" for name in kept if name not in wanted]
     for name in wanted.keys() & kept.keys():
@@ -286,6 +293,7 @@ def main():
         lambda kept: kept.update({"AppIcon.appiconset/icon.png": repainted(kept["AppIcon.appiconset/icon.png"], kind=6)}),
     )
     named.checks(SHELL, check)
+    scripted.checks(ROOT, check)
     print(f"{passed} passed, {failed} failed")
     sys.exit(1 if failed else 0)
 

@@ -33,15 +33,15 @@ final class Composed {
         }
         let notices = Notices()
         let reminders = Reminders(folder: places.beside, notices: notices)
-        let reach = Reach()
-        let documents = Documents(over: { reach.top() })
+        let whereabouts = Whereabouts()
+        let documents = Documents(over: { whereabouts.top() })
         let ports = PhonePorts(
             dialler: Dialler(),
             light: Light(),
             notices: notices,
             documents: documents,
             clip: Clipboard(),
-            senses: Senses(language: { reach.language() })
+            senses: Senses(language: { whereabouts.language() })
         )
         let phone = FrondPhone(
             door: door, ports: ports, places: places, running: running, clock: clock,
@@ -53,7 +53,7 @@ final class Composed {
         self.documents = documents
         answers = NoticeAnswers(reminders: reminders)
         cover = Cover(words: { phone.ways.words?.outside })
-        reach.whole = self
+        whereabouts.whole = self
         // Phones without a lock never say so; for them the time behind other apps counts.
         _ = NotificationCenter.default.addObserver(
             forName: UIApplication.protectedDataWillBecomeUnavailableNotification, object: nil, queue: .main
@@ -86,7 +86,7 @@ final class Composed {
 
 /// What the phone's parts have to know of the whole they are a part of.
 @MainActor
-private final class Reach {
+private final class Whereabouts {
     weak var whole: Composed?
 
     /// The topmost thing that is shown: a picker is shown over it.

@@ -14,7 +14,9 @@ struct OutwardTests {
         #expect(CallAddress.of(number)?.absoluteString == address)
     }
 
-    @Test(arguments: ["", "   ", "()", "*21*5550100#", "#31#5550100", "ask at the desk", "112;phone-context=x", "112\u{202e}", "tel:112", "١١٢"])
+    @Test(arguments: [
+        "", "   ", "()", "*21*5550100#", "#31#5550100", "ask at the desk", "112;phone-context=x", "112\u{202e}", "tel:112", "١١٢",
+    ])
     func whatIsNoNumberOrSetsAPhoneIsNotCalled(_ number: String) {
         #expect(CallAddress.of(number) == nil)
     }

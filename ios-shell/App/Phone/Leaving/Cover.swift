@@ -1,10 +1,9 @@
-// What keeps screens out of sight of everything but the person in front of them. Decides when the cover is on: as soon as the
-// app is not the one in front, so that the list of open apps has nothing to show; and while the screen is recorded or shown on
-// another one. Leaves what is locked when to FrondHome.
+// What keeps screens out of sight of everything but the person in front of them. Decides how the cover is put over everything: as
+// a window of its own, above every sheet, question and keyboard of the app, which a view inside the app's window would leave
+// uncovered. Leaves when it is on to FrondHome's `CoverState`.
 //
-// It is a window of its own, above every sheet, question and keyboard of the app: a view inside the app's window would leave
-// those uncovered. What iOS lets no app do is said in README.md: a picture of the screen that somebody takes on this very phone
-// cannot be kept from being taken; the app is told afterwards, and there is nothing left to hide then.
+// What iOS lets no app do is said in README.md: a picture of the screen that somebody takes on this very phone cannot be kept
+// from being taken; the app is told afterwards, and there is nothing left to hide then.
 import FrondHome
 import SwiftUI
 import UIKit
@@ -13,10 +12,8 @@ import UIKit
 final class Cover {
     private weak var scene: UIWindowScene?
     private var window: UIWindow?
-    private var inFront = false
-    /// She has asked for it on the cover: this recording, or this other screen, may show what she sees. Asking again each time
-    /// would keep somebody who reads on a large screen from whom to call.
-    private var allowed = false
+    private var state = CoverState()
+    private var shown = Over.nothing
     /// The words of now; nothing before the core has said any.
     private let words: () -> OutsideWords?
 
@@ -28,47 +25,44 @@ final class Cover {
     func begin(in scene: UIWindowScene) {
         self.scene = scene
         window = nil
-        scene.registerForTraitChanges([UITraitSceneCaptureState.self]) { [weak self] (_: UIWindowScene, _: UITraitCollection) in
-            self?.captureChanged()
+        shown = .nothing
+        let capture: [any UITraitDefinition.Type] = [UITraitSceneCaptureState.self]
+        scene.registerForTraitChanges(capture) { [weak self] (scene: UIWindowScene, _: UITraitCollection) in
+            self?.change { $0.capture(scene.traitCollection.sceneCaptureState == .active) }
         }
-        inFront = false
-        look()
+        change {
+            $0.behind()
+            $0.capture(scene.traitCollection.sceneCaptureState == .active)
+        }
     }
 
     /// Another app, the list of open apps, or something of the system is in front.
-    func behind() {
-        inFront = false
-        look()
-    }
+    func behind() { change { $0.behind() } }
 
     /// The app is in front.
-    func front() {
-        inFront = true
-        look()
-    }
+    func front() { change { $0.front() } }
 
-    private var captured: Bool { scene?.traitCollection.sceneCaptureState == .active }
+    /// The core has answered: it may have given its first words, or those of another language.
+    func spoken() { change { _ in } }
 
-    private func captureChanged() {
-        // The next recording is asked about anew.
-        if !captured { allowed = false }
+    private func change(_ what: (inout CoverState) -> Void) {
+        what(&state)
+        state.words(words() != nil)
         look()
     }
 
     private func look() {
-        if !inFront {
-            // Nothing to press and nothing to read: it is gone in a moment, or it is a picture in the list of open apps.
-            show(UIHostingController(rootView: BlankView()))
-        } else if captured, !allowed {
+        guard state.over != shown else { return }
+        shown = state.over
+        switch shown {
+        case .nothing: takeOff()
+        case .blank: show(UIHostingController(rootView: BlankView()))
+        case .closed:
             let words = words()
             let closed = ClosedView(closed: words?.closed ?? "", open: words?.open ?? "") { [weak self] in
-                self?.allowed = true
-                self?.look()
+                self?.change { $0.allow() }
             }
-            // Before the core has said a word there is nothing on the screen that would have to be covered.
-            if words != nil { show(UIHostingController(rootView: closed)) } else { takeOff() }
-        } else {
-            takeOff()
+            show(UIHostingController(rootView: closed))
         }
     }
 
@@ -77,12 +71,12 @@ final class Cover {
         // Where somebody listens, nothing behind the cover is read.
         content.view.accessibilityViewIsModal = true
         let over = window ?? UIWindow(windowScene: scene)
-        // Above everything: questions, sheets, and what a keyboard suggests.
         over.windowLevel = UIWindow.Level(rawValue: .greatestFiniteMagnitude)
         over.rootViewController = content
         // Not the key window: the field that was being written in keeps its keyboard.
         over.isHidden = false
         window = over
+        if shown == .closed { UIAccessibility.post(notification: .screenChanged, argument: content.view) }
     }
 
     private func takeOff() {

@@ -1,5 +1,5 @@
-// The phone's own calls, with a number filled in, and its light. Decides nothing: the phone asks before it rings, and nothing here
-// rings by itself.
+// The phone's own calls, with a number filled in, and its light. Decides nothing: the phone asks before it rings, and nothing
+// here rings by itself.
 import FrondHome
 import UIKit
 

@@ -1,12 +1,12 @@
-// What FrondHome hands to the phone, in the phone's own form: a number as an address to call, and a pattern of buzzes as buzzes that
-// each begin at a time. Leaves to the phone what it does with them.
+// What FrondHome hands to the phone, in the phone's own form: a number as an address to call, and a pattern of buzzes as buzzes
+// that each begin at a time. Leaves to the phone what it does with them.
 import Foundation
 
 /// A number as an address of RFC 3966.
 public enum CallAddress {
     /// What only parts its digits and cannot stand in an address is left out: nothing is called but what is shown. Nothing, where
-    /// the number has another sign in it. iOS opens no address with `*` or `#`, so that nobody's link can set a phone to something
-    /// (Apple URL Scheme Reference, "Phone Links"); such a number is shown instead.
+    /// the number has another sign in it. iOS opens no address with `*` or `#`, so that nobody's link can set a phone to
+    /// something (Apple URL Scheme Reference, "Phone Links"); such a number is shown instead.
     public static func of(_ number: String) -> URL? {
         let bare = number.filter { !$0.isWhitespace && !parting.contains($0) }
         let known = Set("+0123456789-.()")
