@@ -76,9 +76,10 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-fn diary(
-    put: &dyn Fn(&str, &str, &[u8]) -> Result<(), Box<dyn Error>>,
-) -> Result<(), Box<dyn Error>> {
+/// Writes a file: for which reader, its name, its bytes.
+type Put<'a> = &'a dyn Fn(&str, &str, &[u8]) -> Result<(), Box<dyn Error>>;
+
+fn diary(put: Put<'_>) -> Result<(), Box<dyn Error>> {
     let mut home = Home::with_plan("2026-03-02T08:00:00+00:00[Europe/London]");
     for peak in 0..8 {
         home.pass(24);
