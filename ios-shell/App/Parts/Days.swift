@@ -38,7 +38,7 @@ struct DayField: View {
             }
         }
         .task(id: now) { if let now { says = await page.go.say(now) } }
-        .task(id: Day(of: picked)) { if let day = Day(of: picked) { offers = await page.go.say(day) } }
+        .task(id: open ? Day(of: picked) : nil) { if open, let day = Day(of: picked) { offers = await page.go.say(day) } }
     }
 
     @ViewBuilder private var calendar: some View {
