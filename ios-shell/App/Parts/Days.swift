@@ -1,5 +1,5 @@
-// A day and a time of day, chosen with the phone's own wheels and calendar, in place: no window comes over the screen. The day
-// is said in the words of the diary's language.
+// A day and a time of day, chosen with the phone's own wheels and calendar, in place: no window comes over the screen. What is
+// chosen is said in the core's words.
 import FrondHome
 import SwiftUI
 
@@ -59,7 +59,7 @@ struct DayField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 
@@ -68,6 +68,7 @@ struct TimeField: View {
     @Environment(Page.self) private var page
     @State private var open = false
     @State private var picked = Date()
+    @State private var says = ""
     let name: String
     let label: String
     var before: HourMinute?
@@ -77,11 +78,10 @@ struct TimeField: View {
     var body: some View {
         let now = page.drafts.value(name, or: before)
         let fields = page.words.fields
-        let says = now.map { page.time($0) }
         Labelled(name, label, hint: hint) {
             Press(
-                says ?? fields.chooseTime, .equal,
-                spoken: says.map { "\(label): \($0)" } ?? "\(label): \(fields.noTime) \(fields.chooseTime)"
+                now == nil ? fields.chooseTime : says, .equal,
+                spoken: now == nil ? "\(label): \(fields.noTime) \(fields.chooseTime)" : "\(label): \(says)"
             ) {
                 picked = (now ?? .morning).today
                 open.toggle()
@@ -94,6 +94,7 @@ struct TimeField: View {
                 Press(emptied, .quiet, spoken: "\(emptied): \(label)") { take(nil) }
             }
         }
+        .task(id: now) { if let now { says = await page.go.say(now) } }
     }
 
     private func take(_ time: HourMinute?) {
@@ -104,13 +105,14 @@ struct TimeField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 
 /// The phone's own wheels for a time, and what takes it over.
 struct Wheels: View {
     @Environment(Page.self) private var page
+    @State private var offers = ""
     let label: String
     @Binding var picked: Date
     let take: @MainActor (HourMinute) -> Void
@@ -122,23 +124,19 @@ struct Wheels: View {
             DatePicker(selection: $picked, displayedComponents: .hourAndMinute) { Text(verbatim: label) }
                 .labelsHidden()
                 .datePickerStyle(.wheel)
-            Press("\(page.words.fields.chooseTime): \(page.time(time))", .equal) { take(time) }
+            Press("\(page.words.fields.chooseTime): \(offers)", .equal) { take(time) }
             Press(page.words.frame.close, .quiet) { close() }
         }
+        .task(id: time) { offers = await page.go.say(time) }
     }
 }
 
 extension Page {
-    /// In the language of the screen; with twelve hours or twenty-four, as the phone is set.
+    /// The wheels and the calendar speak the language of the screen; with twelve hours or twenty-four, as the phone is set.
     var locale: Locale {
         var parts = Locale.Components(identifier: words.language)
         parts.hourCycle = Locale.current.hourCycle
         return Locale(components: parts)
-    }
-
-    /// How a time is written.
-    func time(_ time: HourMinute) -> String {
-        time.today.formatted(Date.FormatStyle(date: .omitted, time: .shortened, locale: locale))
     }
 }
 
