@@ -24,7 +24,7 @@ fn every_reader_takes_every_file_of_its_corpus() {
     let mut failed = Vec::new();
     for (name, reader) in READERS {
         let files = corpus(name);
-        assert!(files.len() >= 5, "{name}: {} files are no corpus", files.len());
+        assert!(files.len() >= 2, "{name}: {} files are no corpus", files.len());
         let mut taken = 0;
         for (file, bytes) in files {
             match catch_unwind(AssertUnwindSafe(|| reader(&bytes))) {
