@@ -10,7 +10,7 @@ settings-numbers-open = Always open
 settings-lock = What opens your diary
 settings-lock-says = You can change it at any time.
 settings-lock-after = When to ask for the code again, after you went to another app
-settings-lock-after-hint = When the screen goes dark, Frond locks at once.
+settings-lock-after-hint = When the screen goes dark, or the phone puts Frond to sleep, it locks at once.
 settings-lock-at-once = At once
 settings-lock-minutes = { $count ->
         [one] After one minute

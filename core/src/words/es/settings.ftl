@@ -10,7 +10,7 @@ settings-numbers-open = Siempre abiertos
 settings-lock = Qué abre tu diario
 settings-lock-says = Puedes cambiarlo en cualquier momento.
 settings-lock-after = Cuándo pedir el código otra vez, si pasaste a otra aplicación
-settings-lock-after-hint = Cuando la pantalla se apaga, Frond se bloquea enseguida.
+settings-lock-after-hint = Cuando la pantalla se apaga, o el teléfono pone Frond a dormir, se bloquea enseguida.
 settings-lock-at-once = Enseguida
 settings-lock-minutes = { $count ->
         [one] Después de un minuto
