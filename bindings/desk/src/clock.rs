@@ -8,8 +8,7 @@
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use chrono::{DateTime, Utc};
-use chrono_tz::Tz;
-use frond_core::moment::{Moment, Stamp, Uptime};
+use frond_core::moment::{Moment, NamedZone, Stamp, Uptime};
 
 use crate::failure::Failure;
 use crate::print;
@@ -32,11 +31,15 @@ pub(crate) fn now() -> Result<Moment, Failure> {
              Europe/London.",
         );
     }
-    let now = Stamp::in_zone(instant, zone.unwrap_or(Tz::UTC)).map_err(|_| wrong())?;
+    let now = match zone.or_else(|| "UTC".parse().ok()) {
+        Some(zone) => Stamp::in_zone(instant, zone),
+        None => Stamp::new(instant.fixed_offset(), None),
+    };
+    let now = now.map_err(|_| wrong())?;
     Ok(Moment { now, uptime: uptime() })
 }
 
-fn zone(named: Option<&str>, system: impl Fn() -> Option<String>) -> Option<Tz> {
+fn zone(named: Option<&str>, system: impl Fn() -> Option<String>) -> Option<NamedZone> {
     let named = named.map(|name| name.trim_start_matches(':')).and_then(|name| name.parse().ok());
     named.or_else(|| system()?.parse().ok())
 }
@@ -64,10 +67,12 @@ mod tests {
     #[test]
     fn the_zone_is_that_of_tz_then_the_systems_then_none() {
         let system = || Some("Europe/Madrid".to_owned());
-        assert_eq!(zone(Some("Europe/London"), system), Some(Tz::Europe__London));
-        assert_eq!(zone(Some(":Europe/London"), system), Some(Tz::Europe__London));
-        assert_eq!(zone(Some("CET-1CEST"), system), Some(Tz::Europe__Madrid));
-        assert_eq!(zone(None, system), Some(Tz::Europe__Madrid));
+        let [london, madrid]: [Option<NamedZone>; 2] =
+            ["Europe/London", "Europe/Madrid"].map(|name| Some(name.parse().unwrap()));
+        assert_eq!(zone(Some("Europe/London"), system), london);
+        assert_eq!(zone(Some(":Europe/London"), system), london);
+        assert_eq!(zone(Some("CET-1CEST"), system), madrid);
+        assert_eq!(zone(None, system), madrid);
         assert_eq!(zone(None, || None), None);
     }
 

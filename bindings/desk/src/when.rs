@@ -51,9 +51,9 @@ impl When {
         let stamp = match now.zone() {
             // A time that comes twice on the night summer time ends: the first of the two.
             Some(zone) => zone
-                .from_local_datetime(&local)
+                .instants(local)
                 .earliest()
-                .and_then(|local| Stamp::in_zone(local.to_utc(), zone).ok()),
+                .and_then(|instant| Stamp::in_zone(instant, zone).ok()),
             None => now
                 .local()
                 .offset()

@@ -1,9 +1,8 @@
 //! The moment as a shell knows it. Decides that a zone the core does not know keeps the phone's own offset.
 
 use chrono::{DateTime, FixedOffset};
-use chrono_tz::Tz;
 use frond_core::companion::Trouble;
-use frond_core::moment::{Moment as CoreMoment, Stamp, StampError, Uptime};
+use frond_core::moment::{Moment as CoreMoment, NamedZone, Stamp, StampError, Uptime};
 
 /// When a request is made: what the phone's clocks say.
 #[derive(Clone, Debug, uniffi::Record)]
@@ -31,7 +30,7 @@ impl Moment {
     }
 
     fn read(&self) -> Result<CoreMoment, StampError> {
-        let now = match self.zone.parse::<Tz>() {
+        let now = match self.zone.parse::<NamedZone>() {
             Ok(zone) => {
                 let instant = DateTime::from_timestamp_millis(self.wall_millis);
                 Stamp::in_zone(instant.ok_or(StampError::OutOfRange)?, zone)?

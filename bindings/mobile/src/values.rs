@@ -8,7 +8,6 @@
 use std::collections::{BTreeMap, HashMap};
 
 use chrono::{FixedOffset, NaiveDate, NaiveTime, Offset, Timelike, Weekday};
-use chrono_tz::Tz;
 use frond_core::diary::entry::{EntryId, Goal};
 use frond_core::handover::Handed;
 use frond_core::moment::Stamp;
@@ -130,7 +129,7 @@ uniffi::custom_type!(Stamp, Instant, {
     try_lift: |instant| FixedOffset::east_opt(instant.offset_seconds)
         .and_then(|offset| {
             // A zone newer than the core's keeps its offset.
-            let zone = instant.zone.and_then(|zone| zone.parse::<Tz>().ok());
+            let zone = instant.zone.and_then(|zone| zone.parse().ok());
             Stamp::from_millis(instant.millis, offset, zone).ok()
         })
         .ok_or_else(|| amiss("page-error-time")),

@@ -1,12 +1,17 @@
 //! Decides what "now", "then" and "that day" mean. Leaves to others what follows from them: whether
 //! the clock can be trusted is the rule engine's business ([`crate::progression`]).
 //!
-//! Two values: [`Stamp`], an instant with the local offset and, where known, the time zone it was
-//! lived in; and [`Moment`], a stamp with the device's running time, which is what a shell hands in.
+//! Three values: [`NamedZone`], a zone of the time zone database; [`Stamp`], an instant with the local
+//! offset and, where known, the zone it was lived in; and [`Moment`], a stamp with the device's running
+//! time, which is what a shell hands in.
 
 mod stamp;
+mod zone;
+#[cfg(test)]
+mod zone_tests;
 
 pub use stamp::{Stamp, StampError};
+pub use zone::{NamedZone, ZONE_EDITION};
 
 use serde::{Deserialize, Serialize};
 

@@ -4,9 +4,10 @@
 use std::fmt;
 use std::str::FromStr;
 
-use chrono::{DateTime, FixedOffset, NaiveDate, Offset, SecondsFormat, TimeZone, Utc};
-use chrono_tz::Tz;
+use chrono::{DateTime, FixedOffset, NaiveDate, SecondsFormat, Utc};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+use super::NamedZone;
 
 /// An instant (to the millisecond), the local offset then, and the zone where known.
 ///
@@ -15,7 +16,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Stamp {
     local: DateTime<FixedOffset>,
-    zone: Option<Tz>,
+    zone: Option<NamedZone>,
 }
 
 /// Why a text is not a stamp.
@@ -39,7 +40,7 @@ impl Stamp {
     ///
     /// # Errors
     /// [`StampError::OutOfRange`] outside the years 1970 to 9999.
-    pub fn new(local: DateTime<FixedOffset>, zone: Option<Tz>) -> Result<Self, StampError> {
+    pub fn new(local: DateTime<FixedOffset>, zone: Option<NamedZone>) -> Result<Self, StampError> {
         Self::from_millis(local.timestamp_millis(), *local.offset(), zone)
     }
 
@@ -50,7 +51,7 @@ impl Stamp {
     pub fn from_millis(
         millis: i64,
         offset: FixedOffset,
-        zone: Option<Tz>,
+        zone: Option<NamedZone>,
     ) -> Result<Self, StampError> {
         // 9999-12-31T00:00:00Z: a day's room, so that no local date leaves the range.
         const LAST: i64 = 253_402_214_400_000;
@@ -66,8 +67,8 @@ impl Stamp {
     ///
     /// # Errors
     /// [`StampError::OutOfRange`] outside the years 1970 to 9999.
-    pub fn in_zone(instant: DateTime<Utc>, zone: Tz) -> Result<Self, StampError> {
-        let offset = zone.offset_from_utc_datetime(&instant.naive_utc()).fix();
+    pub fn in_zone(instant: DateTime<Utc>, zone: NamedZone) -> Result<Self, StampError> {
+        let offset = zone.offset_at(instant).ok_or(StampError::OutOfRange)?;
         Self::from_millis(instant.timestamp_millis(), offset, Some(zone))
     }
 
@@ -91,7 +92,7 @@ impl Stamp {
 
     /// The zone, where known.
     #[must_use]
-    pub fn zone(&self) -> Option<Tz> {
+    pub fn zone(&self) -> Option<NamedZone> {
         self.zone
     }
 
@@ -125,7 +126,7 @@ impl FromStr for Stamp {
         let (time, zone) = match text.split_once('[') {
             Some((time, rest)) => {
                 let name = rest.strip_suffix(']').ok_or(StampError::NotATime)?;
-                (time, Some(name.parse::<Tz>().map_err(|_| StampError::UnknownZone)?))
+                (time, Some(name.parse()?))
             }
             None => (text, None),
         };

@@ -1,18 +1,15 @@
 //! Which instant a local time means (N5), by the rules of RFC 5545, section 3.3.5: a time that comes
 //! twice is its first occurrence; a time that does not come is read with the offset from before the gap.
 
-use chrono::{
-    DateTime, FixedOffset, MappedLocalTime, NaiveDateTime, Offset, TimeDelta, TimeZone, Utc,
-};
-use chrono_tz::Tz;
+use chrono::{DateTime, FixedOffset, MappedLocalTime, NaiveDateTime, TimeDelta, TimeZone, Utc};
 
-use crate::moment::{Stamp, StampError};
+use crate::moment::{NamedZone, Stamp, StampError};
 
 /// Where local times are read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Zone {
     /// A zone of the time zone database.
-    Named(Tz),
+    Named(NamedZone),
     /// A plain offset, where the zone is not known.
     Fixed(FixedOffset),
 }
@@ -35,14 +32,12 @@ impl Zone {
         }
     }
 
-    fn offset_at(self, instant: DateTime<Utc>) -> TimeDelta {
-        let seconds = match self {
-            Zone::Named(zone) => {
-                zone.offset_from_utc_datetime(&instant.naive_utc()).fix().local_minus_utc()
-            }
-            Zone::Fixed(offset) => offset.local_minus_utc(),
+    fn offset_at(self, instant: DateTime<Utc>) -> Option<TimeDelta> {
+        let offset = match self {
+            Zone::Named(zone) => zone.offset_at(instant)?,
+            Zone::Fixed(offset) => offset,
         };
-        TimeDelta::seconds(i64::from(seconds))
+        Some(TimeDelta::seconds(i64::from(offset.local_minus_utc())))
     }
 }
 
@@ -50,7 +45,7 @@ impl Zone {
 #[must_use]
 pub fn instant(zone: Zone, local: NaiveDateTime) -> Option<DateTime<Utc>> {
     let found = match zone {
-        Zone::Named(named) => named.from_local_datetime(&local).map(|time| time.to_utc()),
+        Zone::Named(named) => named.instants(local),
         Zone::Fixed(offset) => offset.from_local_datetime(&local).map(|time| time.to_utc()),
     };
     match found {
@@ -71,12 +66,12 @@ fn offset_before_gap(zone: Zone, local: NaiveDateTime) -> Option<TimeDelta> {
     let mut after = local.and_utc().checked_add_signed(away)?;
     while after - before > TimeDelta::seconds(1) {
         let middle = before + (after - before) / 2;
-        let passed = middle.naive_utc().checked_add_signed(zone.offset_at(middle))? > local;
+        let passed = middle.naive_utc().checked_add_signed(zone.offset_at(middle)?)? > local;
         if passed {
             after = middle;
         } else {
             before = middle;
         }
     }
-    Some(zone.offset_at(before))
+    zone.offset_at(before)
 }

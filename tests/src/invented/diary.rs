@@ -3,12 +3,12 @@
 
 use std::sync::Arc;
 
-use chrono::{DateTime, Datelike, Days, NaiveDate, TimeZone};
+use chrono::{Datelike, Days, NaiveDate};
 use frond_core::diary::entry::{
     Answer, Chosen, Content, Ended, Entry, EntryId, FeelsReady, Goal, Ratings, Reason, Session,
     Settled, SignKey, SignNoted, UsedPart, Why,
 };
-use frond_core::moment::Stamp;
+use frond_core::moment::{NamedZone, Stamp};
 use frond_core::programme::plan::{Programme, Step};
 use frond_core::programme::values::{Line, Passage, Practice, Rating, StepId};
 use frond_core::progression::{Fold, Outcome};
@@ -20,7 +20,7 @@ use crate::lives::dice::Dice;
 /// The first day of the first diary; the others begin within the year before.
 const LATEST: (i32, u32, u32) = (2026, 6, 1);
 /// Where the invented people live.
-const ZONE: chrono_tz::Tz = chrono_tz::Europe::London;
+const ZONE: &str = "Europe/London";
 /// Notes of an invented person.
 const NOTES: [&str; 6] = [
     "Invented: easier after a warm bath.",
@@ -70,9 +70,9 @@ pub(super) fn kept(number: u64, dice: &mut Dice) -> (Vec<Entry>, Stamp) {
 impl Keeping<'_> {
     fn now(&mut self) -> Stamp {
         let local = self.day.and_hms_opt(self.minute / 60, self.minute % 60, 0).expect("a time");
-        let instant: DateTime<chrono_tz::Tz> =
-            ZONE.from_local_datetime(&local).earliest().expect("daytime");
-        Stamp::new(instant.fixed_offset(), Some(ZONE)).expect("within the years")
+        let zone: NamedZone = ZONE.parse().expect("a zone");
+        let instant = zone.instants(local).earliest().expect("daytime");
+        Stamp::in_zone(instant, zone).expect("within the years")
     }
 
     fn next_day(&mut self) {

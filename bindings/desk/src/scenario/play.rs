@@ -3,13 +3,12 @@
 
 use std::path::Path;
 
-use chrono::{NaiveDate, NaiveDateTime, TimeZone};
-use chrono_tz::Tz;
+use chrono::{NaiveDate, NaiveDateTime};
 use frond_core::companion::{Companion, Ports, Request, SessionTold, Told, Write};
 use frond_core::diary::entry::{
     Answer, Asked, Chosen, Entry, EntryId, Goal, Ratings, ScreeningAnswer, UsedPart,
 };
-use frond_core::moment::{Moment, Stamp, Uptime};
+use frond_core::moment::{Moment, NamedZone, Stamp, Uptime};
 use frond_core::programme::values::{Line, Passage, Position, Practice, Rating, Size};
 use frond_core::screens::{Does as Presses, Screen, SuggestionScreen};
 
@@ -17,7 +16,7 @@ use super::days::{Does, Event, Trainer, events};
 use crate::failure::{Failure, LANGUAGE};
 use crate::secret;
 
-const ZONE: Tz = Tz::Europe__London;
+const ZONE: &str = "Europe/London";
 
 /// What came of one event.
 pub(super) struct Scene {
@@ -216,8 +215,9 @@ fn moment(now: Stamp) -> Moment {
 
 fn stamp(text: &str) -> Result<Stamp, Failure> {
     let local = NaiveDateTime::parse_from_str(text, "%Y-%m-%d %H:%M").map_err(|_| lost())?;
-    let local = ZONE.from_local_datetime(&local).earliest().ok_or_else(lost)?;
-    Stamp::in_zone(local.to_utc(), ZONE).map_err(|_| lost())
+    let zone: NamedZone = ZONE.parse().map_err(|_| lost())?;
+    let instant = zone.instants(local).earliest().ok_or_else(lost)?;
+    Stamp::in_zone(instant, zone).map_err(|_| lost())
 }
 
 fn day(text: &str) -> Result<NaiveDate, Failure> {

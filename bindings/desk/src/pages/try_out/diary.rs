@@ -5,7 +5,7 @@
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use chrono::{Days, NaiveTime, TimeZone};
+use chrono::{Days, NaiveTime};
 use frond_core::companion::{Companion, Copy, Ports, Trouble};
 use frond_core::handover::Handed;
 use frond_core::moment::{Moment, Stamp};
@@ -286,5 +286,5 @@ fn next_evening(end: &Stamp) -> Option<Stamp> {
     let zone = end.zone()?;
     let day = end.day().checked_add_days(Days::new(1))?;
     let local = day.and_time(NaiveTime::from_hms_opt(19, 0, 0)?);
-    Stamp::in_zone(zone.from_local_datetime(&local).earliest()?.to_utc(), zone).ok()
+    Stamp::in_zone(zone.instants(local).earliest()?, zone).ok()
 }

@@ -1,0 +1,197 @@
+// The app on this phone: one door to the core, the ways, the duties, and what is done when the app comes, goes, is left at once
+// or is handed something. The app's own part tells it what happens and shows what it says.
+import Foundation
+import Observation
+
+/// Where things lie on a phone.
+public struct Places: Sendable {
+    /// The diary.
+    public let diary: URL
+
+    /// A few small files beside it: reminder times, marks, that Frond was left at once.
+    public let beside: URL
+
+    /// What the phone may lose.
+    public let caches: URL
+
+    /// `support`: the app's own folder, outside of what the phone backs up.
+    public init(support: URL, caches: URL) {
+        diary = support.appendingPathComponent("diary", isDirectory: true)
+        beside = support
+        self.caches = caches
+    }
+}
+
+@MainActor @Observable
+public final class FrondPhone {
+    /// What is in front of the person.
+    public enum Front: Equatable, Sendable {
+        /// The screens of the ways.
+        case screens
+
+        /// Nothing at all, while the diary is being locked.
+        case blank
+
+        /// A screen without content, after Frond was left at once.
+        case closed(ClosedWords)
+    }
+
+    public private(set) var front: Front
+
+    /// Whether everything is covered: another app is in front, or the list of open apps.
+    public private(set) var covered = false
+
+    public let ways: Ways
+    public let duties: PhoneDuties
+    public let running: any RunningTime
+
+    private let clock: any PhoneClock
+    private let left: LeftMark
+    private let limits: Limits
+    @ObservationIgnored private var lock = LockClock()
+    @ObservationIgnored private var begun = false
+    @ObservationIgnored private var waiting: [URL] = []
+    @ObservationIgnored private var under: [Task<Void, Never>] = []
+
+    public init(
+        door: any Door, ports: PhonePorts, places: Places, running: any RunningTime, clock: any PhoneClock, limits: Limits,
+        reminders: Reminders? = nil, late: Duration = .milliseconds(300)
+    ) {
+        self.running = running
+        self.clock = clock
+        self.limits = limits
+        left = LeftMark(in: places.beside)
+        let ways = Ways(door: door, running: running, late: late)
+        let duties = PhoneDuties(
+            ports: ports, limits: limits, shared: SharedFiles(in: places.caches),
+            reminders: reminders ?? Reminders(folder: places.beside, notices: ports.notices),
+            own: [places.beside, places.diary])
+        duties.words = { [weak ways] in ways?.words }
+        ways.carryOut = { [weak duties] in duties?.carryOut($0) }
+        self.ways = ways
+        self.duties = duties
+        front = left.words.map(Front.closed) ?? .screens
+    }
+
+    /// A form to be read.
+    public var form: Asking? { ways.asking(at: clock.now()) }
+
+    /// Sends what came of reading a form.
+    public func send(_ read: (Asking) -> Filled) {
+        if let form { ways.send(read(form)) }
+    }
+
+    /// The app was opened. `addresses`: where she was when the process ended.
+    public func launch(_ addresses: [String] = []) {
+        duties.launch()
+        ways.restore(addresses)
+        if front == .screens { begin() }
+    }
+
+    /// "Open" was pressed on the screen without content.
+    public func openAgain() {
+        left.opened()
+        front = .screens
+        begin()
+    }
+
+    /// In front; to be called before anything is shown.
+    public func cameInFront() {
+        let tooLong = lock.inFront(at: running.millis)
+        if tooLong { lockNow() }
+        covered = false
+        duties.cameInFront()
+        if begun, front == .screens, !tooLong { ways.comeBack() }
+    }
+
+    /// Not in front any more, if only for a moment: what is shown is covered.
+    public func resigned() { covered = true }
+
+    /// Another app is in front.
+    public func wentBehind() {
+        covered = true
+        lock.behind(at: running.millis)
+        ways.tidy()
+    }
+
+    /// Behind for a while: the phone lets the app do a last thing, or wakes it.
+    public func stillBehind() {
+        if lock.isOver(at: running.millis) { lockNow() }
+    }
+
+    /// The phone was locked.
+    public func phoneLocked() { lockNow() }
+
+    /// One press: nothing of Frond stays in sight or among the notices; what opens the diary leaves memory where there is a
+    /// code. Whoever opens Frond next sees a screen without content first. An app cannot go to the phone's home screen by
+    /// itself.
+    public func leaveAtOnce() {
+        let outside = ways.words?.outside
+        let words = ClosedWords(closed: outside?.closed ?? "", open: outside?.open ?? "")
+        left.leave(words)
+        front = .closed(words)
+        if ways.coded { ways.atOnce(.lock) }
+        duties.leave()
+    }
+
+    /// Another app hands over an address: a link, or a file to be read. What comes before the first screen waits for it.
+    public func incoming(_ url: URL) {
+        guard ways.shown != nil, front == .screens else {
+            waiting = [url]
+            return
+        }
+        take(url)
+    }
+
+    /// A screen is shown by the app.
+    public func showing() {
+        guard let view = ways.shown?.view else { return }
+        if front == .blank { front = .screens }
+        duties.showing(view)
+        let urls = waiting
+        waiting = []
+        for url in urls { take(url) }
+    }
+
+    /// Waits until everything that was asked has been answered, shown and done.
+    public func settle() async {
+        for task in under { await task.value }
+        under = []
+        await ways.settle()
+        await duties.settle()
+        await ways.settle()
+    }
+
+    private func begin() {
+        begun = true
+        ways.begin()
+    }
+
+    private func lockNow() {
+        guard ways.coded else { return }
+        // Nothing stays in sight while the diary is being locked.
+        if front == .screens { front = .blank }
+        ways.atOnce(.lock)
+    }
+
+    private func take(_ url: URL) {
+        switch Incoming.of(url, most: Int(limits.linkBytes)) {
+        case .link(let link): ways.atOnce(.planLink(link: link, words: ""))
+        case .tooLarge: duties.tell(\.tooLarge)
+        case .file(let url):
+            duties.tell(\.reading)
+            under.append(
+                Task { [weak self] in
+                    guard let self else { return }
+                    switch await self.duties.read(url, .plan) {
+                    case .bytes(let bytes):
+                        self.duties.wasTold()
+                        self.ways.atOnce(.planFile(bytes: bytes, words: ""))
+                    case .tooLarge: self.duties.tell(\.tooLarge)
+                    case .unreadable: self.duties.tell(\.unreadable)
+                    }
+                })
+        case nil: break
+        }
+    }
+}

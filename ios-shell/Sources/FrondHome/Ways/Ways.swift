@@ -1,0 +1,292 @@
+// Where the person is, and how she got there. Decides what "back" leads to, that a second press while the first is not
+// answered is no second wish, and what becomes of what was typed; what a button leads to is decided by the core.
+import Observation
+
+/// What is shown.
+public struct Shown: Sendable {
+    public let view: View
+    public let words: FormWords
+
+    /// Another number: it is another screen than before, so it begins at its top.
+    public let place: Int
+
+    /// Another number with every answer.
+    public let answer: Int
+
+    /// When it was answered, in running time: a clock goes on from there.
+    public let answeredMillis: UInt64
+}
+
+/// The way of one person through the app. Screens know no more of the way than this.
+@MainActor @Observable
+public final class Ways {
+    /// What is shown; nothing before the first answer.
+    public private(set) var shown: Shown?
+
+    /// It takes longer than a blink.
+    public private(set) var busy = false
+
+    /// It did not work, and what to do now; what is shown stays as it is.
+    public private(set) var trouble: String?
+
+    /// What has to be put right in the form that is shown.
+    public private(set) var wrongs: [Wrong] = []
+
+    /// Whether there is a way back inside the app.
+    public private(set) var hasBack = false
+
+    /// The words of the phone's own controls, as the core gave them last.
+    public private(set) var words: FormWords?
+
+    /// What was typed and chosen on the screen that is shown.
+    public let drafts = Drafts()
+
+    /// Whether the app has a code of its own.
+    public var coded: Bool { code.coded }
+
+    /// Carries out what the core asks of the phone.
+    @ObservationIgnored public var carryOut: ([Duty]) -> Void = { _ in }
+
+    @ObservationIgnored private var code = CodeSeen()
+    @ObservationIgnored private var trail = Trail()
+    /// What kind of screen was answered last.
+    @ObservationIgnored private var before: String?
+    @ObservationIgnored private var saved: [Does] = []
+    @ObservationIgnored private var number = 0
+    @ObservationIgnored private var places = 0
+    @ObservationIgnored private var waiting = false
+    @ObservationIgnored private var open: [Int: Task<Void, Never>] = [:]
+    @ObservationIgnored private var opened = 0
+
+    private let door: any Door
+    private let running: any RunningTime
+    private let late: Duration
+
+    /// `late`: an answer that takes longer than this is waited for in sight.
+    public init(door: any Door, running: any RunningTime, late: Duration = .milliseconds(300)) {
+        self.door = door
+        self.running = running
+        self.late = late
+    }
+
+    // What a screen may do.
+
+    /// A button of the record: the core decides what it leads to.
+    public func press(_ does: Does) {
+        ownWay()
+        send(at: does) { await $0.press(does) }
+    }
+
+    /// Something is asked of the open diary.
+    public func ask(_ request: Request) {
+        ownWay()
+        send { await $0.ask(request) }
+    }
+
+    /// Something is asked of the diary as a whole.
+    public func whole(_ request: WholeRequest) {
+        send(whole: request) { await $0.whole(request) }
+    }
+
+    /// Something to write down. Without an `id` of the record's a new one is made; either stays the same for the form that is
+    /// shown, so that sending it again writes nothing twice. `happened`: when; nothing: now. `then`: where to go once it is
+    /// written, in place of "it is kept".
+    public func tell(_ told: Told, id: EntryId? = nil, happened: Instant? = nil, then: Does? = nil) {
+        guard !waiting else { return }
+        ownWay()
+        let under = drafts.id ?? id
+        drafts.id = under
+        let form = drafts
+        let arrived: @MainActor (View, FormWords) -> Void = { view, words in
+            // The form has done its work: another one begins empty, and under an id of its own.
+            self.drafts.clear()
+            if let then { self.press(then) } else { self.arrive(at: nil, view, words) }
+        }
+        send(came: arrived) { door in
+            var named = under
+            if named == nil {
+                named = await door.newId()
+                await MainActor.run { form.id = named }
+            }
+            // Where no diary is open none can be made; the core then says what stands in the way.
+            guard let named else { return await door.whole(.begin) }
+            return await door.tell(told, id: named, happened: happened)
+        }
+    }
+
+    /// What came of reading a form: it is sent, or what has to be put right is shown.
+    public func send(_ filled: Filled) {
+        switch filled {
+        case .wrong(let found): wrongs = found
+        case .nothing: wrongs = []
+        case .tell(let told, let id, let happened, let then):
+            wrongs = []
+            tell(told, id: id, happened: happened, then: then)
+        case .ask(let request):
+            wrongs = []
+            ask(request)
+        case .whole(let request):
+            wrongs = []
+            whole(request)
+        case .press(let does):
+            wrongs = []
+            press(does)
+        }
+    }
+
+    /// Stop, and whatever else must not wait for something else to be answered.
+    public func now(_ request: Request) {
+        send(drop: false) { await $0.ask(request) }
+    }
+
+    /// What another program handed over, and locking: neither waits for something else to be answered.
+    public func atOnce(_ request: WholeRequest) {
+        send(drop: false, whole: request) { await $0.whole(request) }
+    }
+
+    /// Something that nobody waits for and that shows nothing new, such as that a practice goes on.
+    public func note(_ request: Request) {
+        let door = door
+        remember(Task { _ = await door.ask(request) })
+    }
+
+    /// From the beginning: the open diary, or what stands in its way.
+    public func begin() { begin(first: true) }
+
+    /// She comes back to the app: what is shown may be of yesterday. What was begun in a form is left alone.
+    public func comeBack() {
+        if shown != nil, !waiting, drafts.isEmpty, let here = trail.here { press(here) }
+    }
+
+    /// Goes back. False: there is nothing before this.
+    @discardableResult
+    public func back() -> Bool {
+        guard trail.hasBack else { return false }
+        if !waiting, let before = trail.back() { press(before) }
+        return true
+    }
+
+    /// The trouble was read.
+    public func read() { trouble = nil }
+
+    /// A form to be read: what was typed so far, the words for what is missing, and now.
+    public func asking(at now: Moment) -> Asking? { words.map { Asking(drafts: drafts, words: $0, now: now) } }
+
+    /// A day in the words of the diary's language.
+    public func say(_ day: Day) async -> String { await door.say(day) }
+
+    /// Work that nobody waits for.
+    public func tidy() {
+        let door = door
+        remember(Task { await door.tidy() })
+    }
+
+    // Over the end of the process.
+
+    /// Where she is, as addresses: which screen, and of which entry or day. Nothing that is on a screen.
+    public func save() -> [String] { (trail.places.isEmpty ? saved : trail.places).compactMap(\.address) }
+
+    /// The addresses from the process before, to be gone to once the diary is open.
+    public func restore(_ addresses: [String]) { saved = addresses.compactMap { Does(address: $0) } }
+
+    /// Waits until everything that was asked has been answered and shown.
+    public func settle() async {
+        while let (mine, task) = open.first {
+            await task.value
+            open[mine] = nil
+        }
+    }
+
+    // How it is done.
+
+    /// She goes on by herself, such as with a practice that was found: where she was before is not gone to any more.
+    private func ownWay() {
+        if !waiting { saved = [] }
+    }
+
+    private func begin(first: Bool) {
+        send(drop: false, first: first, whole: .begin) { await $0.whole(.begin) }
+    }
+
+    /// One thing after the other: a second press while the first is not answered is no second wish.
+    private func send(
+        at does: Does? = nil, drop: Bool = true, first: Bool = false, whole: WholeRequest? = nil,
+        came: (@MainActor (View, FormWords) -> Void)? = nil,
+        _ ask: @escaping @Sendable (any Door) async -> Replied
+    ) {
+        if drop && waiting { return }
+        waiting = true
+        number += 1
+        let mine = number
+        let door = door
+        let late = late
+        let waits = Task { [weak self] in
+            try? await Task.sleep(for: late)
+            guard let self, !Task.isCancelled, self.waiting, self.number == mine else { return }
+            self.busy = true
+        }
+        remember(Task { [weak self] in
+            let reply = await ask(door)
+            waits.cancel()
+            guard let self else { return }
+            if case .seen(let view, let duties, let words) = reply {
+                self.code.seen(view, after: whole)
+                self.words = words
+                // What the core asks of the phone is done, whatever else was pressed meanwhile.
+                self.carryOut(duties)
+            }
+            // Something later was asked that did not wait: its answer is shown, not this one.
+            guard mine == self.number else { return }
+            self.answered(reply, at: does, first: first, came: came)
+        })
+    }
+
+    private func answered(_ reply: Replied, at does: Does?, first: Bool, came: (@MainActor (View, FormWords) -> Void)?) {
+        waiting = false
+        busy = false
+        switch reply {
+        case .seen(let view, _, let words):
+            trouble = nil
+            if let came { came(view, words) } else { arrive(at: does, view, words) }
+        case .trouble(let says, let again, let words):
+            self.words = words
+            // Looking from the beginning is tried once; if that fails too it is said, and she may try again.
+            if again == .begin && !first { begin(first: true) }
+            trouble = says
+        case .mute:
+            trouble = words?.frame.fault ?? ""
+        }
+    }
+
+    private func arrive(at does: Does?, _ view: View, _ words: FormWords) {
+        let kind = view.kind
+        let same = before == kind
+        before = kind
+        if view.isOutside { trail.replace([]) }
+        let at = view.ownAddress ?? does.flatMap { $0.looks ? $0 : nil }
+        let anew = trail.arrive(at: at, kind: kind) || !same
+        if anew {
+            drafts.clear()
+            places += 1
+        }
+        if let on = saved.last, view.ownAddress == .today {
+            // The process had ended meanwhile: on to where she was.
+            trail.replace(saved)
+            saved = []
+            if on != .today { return press(on) }
+        }
+        wrongs = view.problems(words)
+        hasBack = trail.hasBack
+        shown = Shown(view: view, words: words, place: places, answer: number, answeredMillis: running.millis)
+    }
+
+    private func remember(_ task: Task<Void, Never>) {
+        opened += 1
+        let mine = opened
+        open[mine] = task
+        Task { [weak self] in
+            await task.value
+            self?.open[mine] = nil
+        }
+    }
+}
