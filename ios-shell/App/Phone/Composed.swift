@@ -25,8 +25,9 @@ final class Composed {
         let door = RealDoor(clock: clock) {
             try Frond(
                 folder: places.diary.path(percentEncoded: false),
-                // The first of her languages that Frond speaks, or the one chosen for it in the phone's settings.
-                language: Bundle.main.preferredLocalizations.first ?? "en",
+                // The one chosen in the diary; else the first of her languages that Frond speaks, or the one chosen for it in the
+                // phone's settings.
+                language: KeptLanguage(in: places.beside).tag ?? Bundle.main.preferredLocalizations.first ?? "en",
                 covered: Self.covered,
                 keeper: PhoneKeys(box: KeychainBox(), folder: places.beside)
             )
@@ -77,8 +78,8 @@ final class Composed {
         phone.launch()
     }
 
-    /// What this app does so that others see less. Only what is always so is said: iOS lets no app keep a picture of the screen
-    /// from being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
+    /// What this app does so that others see less, for the core to tell her. iOS lets no app keep a picture of the screen from
+    /// being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
     private nonisolated static let covered = Covered(
         screen: true, pictures: false, keyboard: false, backups: true, reminders: false, leaves: false
     )
