@@ -389,8 +389,14 @@ fn what_this_phone_can_still_show_is_said_honestly() {
     let none = home.still(Request::Shows(Covered::default()));
     assert!(said(&none).contains("cannot make itself invisible"));
     insta::assert_json_snapshot!("shows_nothing_covered", none);
-    let all =
-        Covered { screen: true, keyboard: true, backups: true, reminders: true, leaves: true };
+    let all = Covered {
+        screen: true,
+        pictures: true,
+        keyboard: true,
+        backups: true,
+        reminders: true,
+        leaves: true,
+    };
     let all = home.still(Request::Shows(all));
     // Nothing is claimed but what the shell said that it does.
     for (at, part) in all["parts"].as_array().unwrap().iter().enumerate() {

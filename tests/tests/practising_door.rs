@@ -4,10 +4,10 @@
 use frond_core::companion::{
     Companion, Duty, Refusal, ReminderChange, Request, SessionTold, Told, Trouble, Write,
 };
-use frond_core::diary::entry::{Answer, Asked, Content, Ended, Ratings, ScreeningAnswer};
+use frond_core::diary::entry::{Answer, Asked, Content, Ended, Ratings, ScreeningAnswer, Settings};
 use frond_core::handover::Handed;
 use frond_core::moment::{Moment, Uptime};
-use frond_core::practice::breathing::PresetId;
+use frond_core::practice::breathing::{CueKind, CueKinds, PresetId};
 use frond_core::practice::timed::{Choice, Event, State};
 use frond_core::programme::values::{Minutes, Practice, Rating};
 use frond_core::reminders::{ClockTime, ClockTimes, Reminder, SnoozeMinutes, Weekdays, When};
@@ -297,6 +297,41 @@ fn a_clock_that_ran_out_is_over_when_it_is_looked_at() {
     seconds(&mut home, 5 * 3600);
     let form = rate(home.ask(Request::Practice));
     assert!(form.ended_unsaid == Ended::Finished);
+}
+
+/// W14.
+#[test]
+fn what_the_clock_reaches_is_told_once_it_is_chosen_and_only_where_there_is_something_to_say() {
+    let mut home = ready();
+    home.ask(Request::Begin(Begin::Practice(0)));
+    let screen = running(during(&mut home, Event::Begin { part: 0 }));
+    assert!(screen.mark.is_none(), "no sound until it is chosen");
+    let cues = CueKinds { vibration: true, ..CueKinds::default() };
+    home.tell(Told::Settings(Settings { cues, ..Settings::default() }));
+    loop {
+        let screen = running(home.ask(Request::Practice));
+        let Some(next) = screen.view.next_in_millis else { panic!("it runs") };
+        let mark = screen.mark;
+        seconds(&mut home, next / 1000);
+        let then = match home.ask(Request::Practice) {
+            Screen::Running(screen) => screen.line,
+            // Over: the last thing that was told.
+            _ => {
+                assert_eq!(
+                    mark.unwrap().says,
+                    "The time is over. Take your time with what comes next."
+                );
+                return;
+            }
+        };
+        for mark in mark.iter() {
+            assert_eq!((mark.in_millis, &mark.cues[..]), (next, &[CueKind::Vibration][..]));
+        }
+        assert_eq!(mark.map(|mark| mark.says), then, "what is said is what stands there then");
+        if screen.view.part + 1 < screen.view.parts {
+            during(&mut home, Event::Begin { part: screen.view.part + 1 });
+        }
+    }
 }
 
 #[test]

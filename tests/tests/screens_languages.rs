@@ -27,7 +27,7 @@ fn shown(language: &Language) -> Vec<Leaf> {
     let settings = Settings {
         language: Line::new(language.tag).ok(),
         numbers_open: true,
-        cues: CueKinds::default(),
+        ..Settings::default()
     };
     home.tell(Told::Settings(settings));
     assert_eq!(home.companion.words().language().tag, language.tag);
@@ -100,6 +100,7 @@ fn look(situation: &str, home: &mut Home, said: &mut Vec<Leaf>) {
     for covered in [false, true] {
         let covered = Covered {
             screen: covered,
+            pictures: covered,
             keyboard: covered,
             backups: covered,
             reminders: covered,
@@ -201,11 +202,8 @@ fn a_surface_that_wants_it_gets_every_value_isolated() {
     let mirrored = Words::for_language("ar-XB").language();
     assert_eq!(mirrored.direction, Direction::RightToLeft);
     let mut home = Home::with_plan(START);
-    let settings = Settings {
-        language: Line::new("ar-XB").ok(),
-        numbers_open: true,
-        cues: CueKinds::default(),
-    };
+    let settings =
+        Settings { language: Line::new("ar-XB").ok(), numbers_open: true, ..Settings::default() };
     home.companion.isolate_values(Isolation::InRightToLeft);
     home.tell(Told::Settings(settings));
     home.tell(Told::Signs { signs: vec![Sign::SeverePain], note: None });

@@ -1,8 +1,8 @@
 //! What an entry of the diary is made of, as far as a shell sees it.
 
 use frond_core::diary::entry::{
-    Although, Answer as RatingAnswer, Asked, Chosen, Ended, EntryId, FeelsReady, Ratings,
-    Reason as StopReason, ScreeningAnswer, Session, Settings, Settled, SignKey, SignNoted,
+    Although, Answer as RatingAnswer, Asked, Chosen, Ended, EntryId, FeelsReady, LockAfter,
+    Ratings, Reason as StopReason, ScreeningAnswer, Session, Settings, Settled, SignKey, SignNoted,
     UsedPart, Why,
 };
 use frond_core::practice::breathing::CueKinds;
@@ -122,4 +122,13 @@ pub struct Settings {
     pub language: Option<Line>,
     pub numbers_open: bool,
     pub cues: CueKinds,
+    pub lock_after: LockAfter,
+}
+
+#[uniffi::remote(Enum)]
+pub enum LockAfter {
+    AtOnce,
+    TwoMinutes,
+    FiveMinutes,
+    FifteenMinutes,
 }

@@ -7,12 +7,12 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, PoisonError};
 
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 use frond_core::companion::{Ports, Request, Trouble};
 use frond_core::diary::entry::EntryId;
 use frond_core::ports::{OsRandom, RealDisk};
 use frond_core::screens::{Covered, Does, FormWords};
-use frond_core::whole::{Holder, Seen, WholeRequest};
+use frond_core::whole::{Holder, Seen, Standing, WholeRequest};
 use frond_core::words::Words;
 
 use crate::keeper::{Brought, KeyKeeper};
@@ -84,7 +84,7 @@ impl Frond {
     /// # Errors
     /// [`FrondError::TryAgain`] while another request is under way.
     pub fn form_words(&self) -> Result<FormWords, FrondError> {
-        self.with(|holder| Ok(FormWords::new(holder.words())))
+        self.with(|holder| Ok(holder.form_words()))
     }
 
     /// A day as it is said in the diary's language.
@@ -93,6 +93,23 @@ impl Frond {
     /// [`FrondError::TryAgain`] while another request is under way.
     pub fn say_day(&self, day: NaiveDate) -> Result<String, FrondError> {
         self.with(|holder| Ok(holder.words().date(day)))
+    }
+
+    /// A time of day as it is said there; none where there is no such time.
+    ///
+    /// # Errors
+    /// [`FrondError::TryAgain`] while another request is under way.
+    pub fn say_time(&self, hour: u32, minute: u32) -> Result<Option<String>, FrondError> {
+        let time = NaiveTime::from_hms_opt(hour, minute, 0);
+        self.with(|holder| Ok(time.map(|time| holder.words().time(time))))
+    }
+
+    /// How the diary stands after the last answer.
+    ///
+    /// # Errors
+    /// [`FrondError::TryAgain`] while another request is under way.
+    pub fn standing(&self) -> Result<Standing, FrondError> {
+        self.with(|holder| Ok(holder.standing()))
     }
 
     /// A new id to write under.

@@ -2,7 +2,7 @@
 
 use frond_core::companion::Duty;
 use frond_core::screens::{Screen, WholeScreen};
-use frond_core::whole::{Seen, View};
+use frond_core::whole::{Seen, Standing, View};
 
 #[uniffi::remote(Record)]
 pub struct Seen {
@@ -14,4 +14,12 @@ pub struct Seen {
 pub enum View {
     Screen(Screen),
     Whole(WholeScreen),
+}
+
+#[uniffi::remote(Record)]
+pub struct Standing {
+    pub open: bool,
+    pub coded: bool,
+    pub lock_after_seconds: Option<u32>,
+    pub language: Option<String>,
 }

@@ -92,7 +92,7 @@ impl Companion {
     }
 
     pub(super) fn settings(&self, now: &Stamp) -> Result<Screen, Trouble> {
-        let ids = [self.new_id()?, self.new_id()?];
+        let ids = [self.new_id()?, self.new_id()?, self.new_id()?];
         Ok(self.show(now, |scene| Screen::Settings(SettingsScreen::new(scene, ids))))
     }
 

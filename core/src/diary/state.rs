@@ -4,7 +4,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::entry::{Asked, Chosen, Content, Entry, EntryId, ScreeningAnswer, Settings, SignNoted};
+use super::entry::{
+    Asked, Chosen, Content, Entry, EntryId, LockAfter, ScreeningAnswer, Settings, SignNoted,
+};
 use super::presence::Presence;
 use super::resolve::resolve;
 use crate::moment::{Stamp, Uptime};
@@ -15,7 +17,7 @@ use crate::safety::HoldCondition;
 use crate::sealing::VerifyKey;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 7;
+const VERSION: u16 = 8;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;
@@ -43,6 +45,7 @@ pub struct State {
     copy_made: Option<Stamp>,
     presence: Presence,
     cues: CueKinds,
+    lock_after: LockAfter,
     /// What the questions about breath holds came to; `None`: not asked.
     hold_answers: Option<Vec<HoldCondition>>,
     /// What any sign ever noted tells of such a condition, closed ones too.
@@ -127,6 +130,7 @@ impl State {
             copy_made: None,
             presence: Presence::default(),
             cues: CueKinds::default(),
+            lock_after: LockAfter::default(),
             hold_answers: None,
             hold_told: Vec::new(),
             reminders: None,
@@ -195,10 +199,11 @@ impl State {
                 let practice = session.practice.clone();
                 self.remember_session(DoneSession { practice, happened });
             }
-            Content::Settings(Settings { language, numbers_open, cues }) => {
+            Content::Settings(Settings { language, numbers_open, cues, lock_after }) => {
                 self.language = language.as_ref().map(|tag| tag.as_str().to_owned());
                 self.numbers_open = *numbers_open;
                 self.cues = *cues;
+                self.lock_after = *lock_after;
             }
             Content::HoldConditions { reported } => self.hold_answers = Some(reported.clone()),
             Content::Reminders(settings) => self.reminders = serde_json::to_string(settings).ok(),
@@ -270,6 +275,11 @@ impl State {
     #[must_use]
     pub fn cues(&self) -> CueKinds {
         self.cues
+    }
+    /// After how long behind other programs a phone asks for the code again.
+    #[must_use]
+    pub fn lock_after(&self) -> LockAfter {
+        self.lock_after
     }
     /// What is known of the conditions with which breath holds are left out.
     #[must_use]

@@ -90,9 +90,9 @@ pub use look_forward::LookForwardScreen;
 pub use more::MoreScreen;
 pub use plan::PlanScreen;
 pub use practice::{
-    AnythingNewScreen, Begin, BreathingScreen, Button, CueChoice, FoundScreen, Length, NewChoice,
-    Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RateScreen, RunningScreen,
-    SmallerChoice, StoppedScreen,
+    AnythingNewScreen, Begin, BreathingScreen, Button, CueChoice, FoundScreen, Length, Mark,
+    NewChoice, Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RateScreen,
+    RunningScreen, SmallerChoice, StoppedScreen,
 };
 pub use questions::QuestionsScreen;
 pub use reading::{
@@ -110,7 +110,9 @@ pub use replay::{ReplayLine, ReplayScreen, Said, Tried};
 pub use restore::RestoreScreen;
 pub(crate) use restore::Restoring;
 pub use section::{Section, TextField};
-pub use settings::{LanguageChoice, LanguageForm, NumbersForm, SettingsScreen};
+pub use settings::{
+    LanguageChoice, LanguageForm, LockChoice, LockForm, NumbersForm, SettingsScreen,
+};
 pub use settled::{SettledChoice, SettledScreen};
 pub use shows::{Covered, Shown, ShowsScreen};
 pub use signs::{SignChoice, SignsScreen};

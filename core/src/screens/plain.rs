@@ -1,6 +1,6 @@
 //! How dates, sizes, steps and times are said, the same on every screen.
 
-use chrono::{NaiveDate, Timelike};
+use chrono::NaiveDate;
 
 use super::Scene;
 use crate::moment::Stamp;
@@ -16,7 +16,7 @@ pub(super) fn date(words: &Words, day: NaiveDate) -> String {
 /// "today at 14:05", "yesterday at 14:05" or "on Monday 3 August 2026 at 14:05".
 pub(super) fn when(words: &Words, then: Stamp, now: Stamp) -> String {
     let local = then.local();
-    let time: Value = format!("{:02}:{:02}", local.hour(), local.minute()).into();
+    let time: Value = words.time(local.time()).into();
     match now.day().signed_duration_since(then.day()).num_days() {
         0 => words.text("common-today-at", &[("time", time)]),
         1 => words.text("common-yesterday-at", &[("time", time)]),

@@ -4,8 +4,8 @@
 use serde::Serialize;
 
 use super::section::{Section, another_lock, today};
-use super::{Action, Does, Scene};
-use crate::diary::entry::{EntryId, Settings};
+use super::{Action, Does, Lock, Scene};
+use crate::diary::entry::{EntryId, LockAfter, Settings};
 use crate::programme::values::Line;
 use crate::words::{Language, Words};
 
@@ -18,6 +18,8 @@ pub struct SettingsScreen {
     pub language: LanguageForm,
     /// Whether sizes and counts stay open on Today.
     pub numbers: NumbersForm,
+    /// After how long a phone locks; none where it has no code.
+    pub lock: Option<LockForm>,
     /// The ways to the rest.
     pub parts: Vec<Section>,
     /// What else can be done.
@@ -69,10 +71,36 @@ pub struct NumbersForm {
     pub save: String,
 }
 
+/// After how long behind other programs the code is asked for again.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct LockForm {
+    /// The id to send the choice under.
+    pub id: EntryId,
+    /// What is asked.
+    pub label: String,
+    /// What locks at once whatever is chosen.
+    pub hint: String,
+    /// Each time that can be chosen, the shortest first.
+    pub choices: Vec<LockChoice>,
+    /// All that is set now: written along, with this changed.
+    pub present: Settings,
+    /// What keeps it.
+    pub save: String,
+}
+
+/// A time after which it locks.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct LockChoice {
+    /// Which.
+    pub after: LockAfter,
+    /// Its words.
+    pub label: String,
+}
+
 impl SettingsScreen {
-    /// `ids` are two new ones, one for each form.
-    pub(crate) fn new(scene: &Scene<'_>, ids: [EntryId; 2]) -> Self {
-        let [language, numbers] = ids;
+    /// `ids` are three new ones, one for each form.
+    pub(crate) fn new(scene: &Scene<'_>, ids: [EntryId; 3]) -> Self {
+        let [language, numbers, lock] = ids;
         let words = scene.words;
         let act = |label: String, does| Action::new(label, does);
         let part = |title: String, says: String, action| Section {
@@ -91,6 +119,7 @@ impl SettingsScreen {
                 present: present(scene),
                 save: words.text("action-keep", &[]),
             },
+            lock: (scene.store.lock == Lock::Code).then(|| lock_form(scene, lock)),
             parts: vec![
                 part(
                     words.text("settings-lock", &[]),
@@ -101,6 +130,11 @@ impl SettingsScreen {
                     words.text("settings-reminders", &[]),
                     words.text("reminders-off", &[]),
                     act(words.text("action-reminders", &[]), Does::Reminders),
+                ),
+                part(
+                    words.text("settings-cues", &[]),
+                    words.text("settings-cues-says", &[]),
+                    act(words.text("action-breathing", &[]), Does::Breathing),
                 ),
                 part(
                     words.text("settings-copies", &[]),
@@ -149,10 +183,31 @@ pub(super) fn language_form(scene: &Scene<'_>, id: EntryId) -> LanguageForm {
     }
 }
 
-fn present(scene: &Scene<'_>) -> Settings {
+fn lock_form(scene: &Scene<'_>, id: EntryId) -> LockForm {
+    let words = scene.words;
+    let choice = |after: LockAfter| LockChoice {
+        after,
+        label: match after.minutes() {
+            0 => words.text("settings-lock-at-once", &[]),
+            minutes => words.text("settings-lock-minutes", &[("count", minutes.into())]),
+        },
+    };
+    LockForm {
+        id,
+        label: words.text("settings-lock-after", &[]),
+        hint: words.text("settings-lock-after-hint", &[]),
+        choices: LockAfter::ALL.into_iter().map(choice).collect(),
+        present: present(scene),
+        save: words.text("action-keep", &[]),
+    }
+}
+
+/// All that is set now.
+pub(super) fn present(scene: &Scene<'_>) -> Settings {
     Settings {
         language: scene.state.language().and_then(|tag| Line::new(tag).ok()),
         numbers_open: scene.state.numbers_open(),
         cues: scene.state.cues(),
+        lock_after: scene.state.lock_after(),
     }
 }

@@ -22,8 +22,10 @@ pub struct ShowsScreen {
 /// What the shell that shows this does on its device. Nothing is claimed that it did not say.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Covered {
-    /// It hides the screens in pictures of the screen and in the list of open apps.
+    /// It hides the screens in the list of open apps, and while they are recorded or shown elsewhere.
     pub screen: bool,
+    /// It hides them in pictures that are taken of the screen on the device, too.
+    pub pictures: bool,
     /// It asks the keyboard to learn nothing.
     pub keyboard: bool,
     /// It keeps the diary out of the device's own backups.
@@ -80,10 +82,12 @@ impl ShowsScreen {
             ),
             shown(
                 words.text("shows-screen", &[]),
-                if covered.screen {
-                    words.text("shows-screen-frond", &[])
-                } else {
-                    words.text("shows-screen-not", &[])
+                match covered {
+                    Covered { screen: true, pictures: true, .. } => {
+                        words.text("shows-screen-frond", &[])
+                    }
+                    Covered { screen: true, .. } => words.text("shows-screen-part", &[]),
+                    Covered { .. } => words.text("shows-screen-not", &[]),
                 },
                 if covered.leaves {
                     words.text("shows-screen-leave", &[])

@@ -56,6 +56,21 @@ pub enum View {
     Whole(WholeScreen),
 }
 
+/// How the diary stands, for what a shell does by itself: it locks, keeps help in reach, and speaks before
+/// anything is open.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Standing {
+    /// Whether it is open: "something is not right" is in reach then.
+    pub open: bool,
+    /// Whether it opens with a code, as far as it was seen.
+    pub coded: bool,
+    /// After how many seconds behind other programs the open diary is to be locked; none where it has no code.
+    pub lock_after_seconds: Option<u32>,
+    /// The language chosen in the open diary; none where none was. A shell may keep it, so that the next start
+    /// speaks it before the diary is open.
+    pub language: Option<String>,
+}
+
 /// Holds the one diary of a surface, open or not.
 ///
 /// The keeper comes in with each call and is called while nothing inside is locked. A call that fails leaves the
@@ -163,7 +178,7 @@ impl Holder {
     /// The words of a phone's own controls.
     #[must_use]
     pub fn form_words(&self) -> FormWords {
-        FormWords::new(self.words())
+        FormWords::new(self.words(), self.covered)
     }
 
     /// The open diary, if one is open.
@@ -172,6 +187,20 @@ impl Holder {
         match &self.state {
             State::Open(companion) => Some(companion),
             _ => None,
+        }
+    }
+
+    /// How the diary stands.
+    #[must_use]
+    pub fn standing(&self) -> Standing {
+        let state = self.open_companion().map(Companion::state);
+        let seconds =
+            |state: &crate::diary::state::State| u32::from(state.lock_after().minutes()) * 60;
+        Standing {
+            open: state.is_some(),
+            coded: self.code.is_some() || matches!(self.state, State::CodeAsked),
+            lock_after_seconds: state.filter(|_| self.code.is_some()).map(seconds),
+            language: state.and_then(|state| state.language().map(str::to_owned)),
         }
     }
 

@@ -41,7 +41,7 @@ mod value;
 use std::fmt;
 use std::sync::Arc;
 
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, NaiveDate, NaiveTime, Timelike};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
 use unic_langid::LanguageIdentifier;
@@ -165,6 +165,12 @@ impl Words {
                 ("year", day.year().to_string().into()),
             ],
         )
+    }
+
+    /// A time of day as it is said: "21:30".
+    #[must_use]
+    pub fn time(&self, time: NaiveTime) -> String {
+        format!("{:02}:{:02}", time.hour(), time.minute())
     }
 
     fn filled(

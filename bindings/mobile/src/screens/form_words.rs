@@ -76,6 +76,7 @@ pub struct FieldWords {
     pub paste: String,
     pub clipboard_cleared: String,
     pub own_words: String,
+    pub numbers: Vec<String>,
 }
 
 #[uniffi::remote(Record)]

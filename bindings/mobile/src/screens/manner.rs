@@ -1,12 +1,12 @@
 //! How Frond behaves: the first run, settings, reminders, and what can be seen by others.
 
-use frond_core::diary::entry::{EntryId, Settings};
+use frond_core::diary::entry::{EntryId, LockAfter, Settings};
 use frond_core::programme::values::Practice;
 use frond_core::reminders::{NeutralWords, QuietHours, Reminder};
 use frond_core::screens::{
     Action, CalendarOffer, Covered, DayChoice, FirstRunPage, FirstRunScreen, LanguageChoice,
-    LanguageForm, NumbersForm, ReminderForm, ReminderLine, ReminderPractice, RemindersScreen,
-    Section, SettingsScreen, Shown, ShowsScreen, WordsChoice,
+    LanguageForm, LockChoice, LockForm, NumbersForm, ReminderForm, ReminderLine, ReminderPractice,
+    RemindersScreen, Section, SettingsScreen, Shown, ShowsScreen, WordsChoice,
 };
 
 #[uniffi::remote(Record)]
@@ -33,6 +33,7 @@ pub struct SettingsScreen {
     pub title: String,
     pub language: LanguageForm,
     pub numbers: NumbersForm,
+    pub lock: Option<LockForm>,
     pub parts: Vec<Section>,
     pub actions: Vec<Action>,
 }
@@ -62,6 +63,22 @@ pub struct NumbersForm {
     pub open: String,
     pub present: Settings,
     pub save: String,
+}
+
+#[uniffi::remote(Record)]
+pub struct LockForm {
+    pub id: EntryId,
+    pub label: String,
+    pub hint: String,
+    pub choices: Vec<LockChoice>,
+    pub present: Settings,
+    pub save: String,
+}
+
+#[uniffi::remote(Record)]
+pub struct LockChoice {
+    pub after: LockAfter,
+    pub label: String,
 }
 
 #[uniffi::remote(Record)]
@@ -154,6 +171,7 @@ pub struct Shown {
 #[uniffi::remote(Record)]
 pub struct Covered {
     pub screen: bool,
+    pub pictures: bool,
     pub keyboard: bool,
     pub backups: bool,
     pub reminders: bool,

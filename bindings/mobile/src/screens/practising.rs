@@ -7,7 +7,7 @@ use frond_core::practice::timed::{Event as PracticeEvent, View as TimerView};
 use frond_core::safety::AnythingNew;
 use frond_core::screens::{
     Action, AnythingNewScreen, Begin, BreathingScreen, Button, CueChoice, FoundScreen, Length,
-    NewChoice, Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RunningScreen,
+    Mark, NewChoice, Pacer, PacerPhase, PracticeOption, PracticesScreen, PresetCard, RunningScreen,
     SmallerChoice, StoppedScreen,
 };
 
@@ -100,6 +100,7 @@ pub struct RunningScreen {
     pub view: TimerView,
     pub buttons: Vec<Button>,
     pub smaller: Vec<SmallerChoice>,
+    pub mark: Option<Mark>,
     pub pacer: Option<Pacer>,
     pub seen_every_millis: u64,
     pub cautions: Vec<String>,
@@ -116,6 +117,13 @@ pub struct Button {
 pub struct SmallerChoice {
     pub event: PracticeEvent,
     pub label: String,
+}
+
+#[uniffi::remote(Record)]
+pub struct Mark {
+    pub in_millis: u64,
+    pub cues: Vec<CueKind>,
+    pub says: String,
 }
 
 #[uniffi::remote(Record)]

@@ -356,6 +356,49 @@ pub struct Settings {
     /// How a change of breath is told without looking; nothing unless chosen.
     #[serde(default, skip_serializing_if = "CueKinds::is_none")]
     pub cues: CueKinds,
+    /// After how long behind other programs a phone locks; only where there is a code.
+    #[serde(default, skip_serializing_if = "LockAfter::is_usual")]
+    pub lock_after: LockAfter,
+}
+
+/// After how long behind other programs a phone asks for the code again. Two minutes unless chosen, enough to look
+/// something up in another program; which times are offered is common practice, no source.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LockAfter {
+    /// As soon as another program is in front.
+    AtOnce,
+    /// Two minutes.
+    #[default]
+    TwoMinutes,
+    /// Five minutes.
+    FiveMinutes,
+    /// A quarter of an hour.
+    FifteenMinutes,
+}
+
+impl LockAfter {
+    /// All of them, the shortest first.
+    pub const ALL: [Self; 4] =
+        [Self::AtOnce, Self::TwoMinutes, Self::FiveMinutes, Self::FifteenMinutes];
+
+    /// In minutes.
+    #[must_use]
+    pub fn minutes(self) -> u8 {
+        match self {
+            Self::AtOnce => 0,
+            Self::TwoMinutes => 2,
+            Self::FiveMinutes => 5,
+            Self::FifteenMinutes => 15,
+        }
+    }
+
+    /// Whether it is what holds unless chosen.
+    #[must_use]
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "the signature serde asks for")]
+    pub fn is_usual(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// What was noticed about the clock (T3).

@@ -14,7 +14,8 @@ mod tests;
 
 pub use accepted::{Although, KeyStood, SignedBy};
 pub use content::{
-    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, ScreeningAnswer, Settings, Settled, Why,
+    Asked, Chosen, ClockChange, Content, FeelsReady, Goal, LockAfter, ScreeningAnswer, Settings,
+    Settled, Why,
 };
 pub use id::{EntryId, SignKey, SignNoted};
 pub use session::{Answer, Ended, Ratings, Reason, Session, UsedPart};

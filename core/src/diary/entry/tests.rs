@@ -104,6 +104,7 @@ fn every_kind() -> Vec<Content> {
             language: Some(line("en")),
             numbers_open: true,
             cues: CueKinds { tone: true, ..CueKinds::default() },
+            ..Settings::default()
         }),
         Content::HoldConditions { reported: vec![HoldCondition::HeartTrouble] },
         Content::Reminders(ReminderSettings::off(id)),
@@ -172,5 +173,20 @@ fn debug_text_tells_nothing() {
         for told in ["invented", "Spotting", "spotting", "145", "Fever", "swim", "two"] {
             assert!(!shown.contains(told), "{shown}");
         }
+    }
+}
+
+#[test]
+fn after_how_long_it_locks_is_written_only_where_another_time_was_chosen() {
+    let stored = |lock_after| {
+        let settings = Settings { lock_after, ..Settings::default() };
+        serde_json::to_string(&Content::Settings(settings)).unwrap()
+    };
+    assert!(!stored(LockAfter::TwoMinutes).contains("lock_after"));
+    for after in LockAfter::ALL {
+        let text = stored(after);
+        assert_eq!(text.contains("lock_after"), after != LockAfter::TwoMinutes);
+        let read: Content = serde_json::from_str(&text).unwrap();
+        assert!(matches!(read, Content::Settings(read) if read.lock_after == after));
     }
 }

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::programme::values::Token;
-use crate::screens::{Amiss, CodeScreen, FormField, FormWords, NoDiaryScreen, Problem};
+use crate::screens::{Amiss, CodeScreen, Covered, FormField, FormWords, NoDiaryScreen, Problem};
 
 /// Beginnings of words that would give the person away, language by language. A language that is
 /// offered without a list here fails the test.
@@ -274,7 +274,7 @@ fn no_health_word_stands_where_others_may_look() {
     for language in Words::offered(false) {
         let words = Words::for_language(language.tag);
         let list = health_words(language);
-        let form = FormWords::new(&words);
+        let form = FormWords::new(&words, Covered::default());
         // How a record names its own parts is no one's word; what it says is.
         let outside = serde_json::to_value(&form.outside).unwrap();
         let empty = NoDiaryScreen::new(&words);

@@ -3,6 +3,7 @@
 
 use serde::Serialize;
 
+use super::super::settings::present;
 use super::super::{Action, Does, Scene, plain};
 use super::Begin;
 use crate::diary::entry::{EntryId, Settings};
@@ -10,7 +11,7 @@ use crate::message_id;
 use crate::practice::breathing::{
     CueKind, EVEN_MINUTES, Origin, Phase, Preset, PresetId, belly_position, notes, offered,
 };
-use crate::programme::values::{Line, Minutes};
+use crate::programme::values::Minutes;
 use crate::words::Words;
 
 /// Breathing.
@@ -118,11 +119,7 @@ impl BreathingScreen {
                 cue(CueKind::Word, message_id!("breathing-cue-word"), chosen.word),
             ],
             id,
-            settings: Settings {
-                language: scene.state.language().and_then(|tag| Line::new(tag).ok()),
-                numbers_open: scene.state.numbers_open(),
-                cues: chosen,
-            },
+            settings: present(scene),
             actions: vec![
                 Action::new(words.text("action-log-breathing", &[]), Does::LogSession),
                 Action::new(words.text("action-signs", &[]), Does::Signs),

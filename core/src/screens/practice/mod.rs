@@ -16,7 +16,7 @@ pub use breathing::{BreathingScreen, CueChoice, Length, PresetCard};
 pub use found::FoundScreen;
 pub use practices::{PracticeOption, PracticesScreen};
 pub use rate::RateScreen;
-pub use running::{Button, Pacer, PacerPhase, RunningScreen, SmallerChoice};
+pub use running::{Button, Mark, Pacer, PacerPhase, RunningScreen, SmallerChoice};
 pub use stopped::StoppedScreen;
 
 use serde::Serialize;

@@ -35,6 +35,9 @@ pub struct RunningScreen {
     pub buttons: Vec<Button>,
     /// Smaller sizes, one tap away, the next smaller first.
     pub smaller: Vec<SmallerChoice>,
+    /// What is told without looking when the clock next reaches something by itself; none where nothing was chosen
+    /// for it or nothing is to be said. Where there is a breath to follow, that tells it.
+    pub mark: Option<Mark>,
     /// The breath to follow.
     pub pacer: Option<Pacer>,
     /// How often a shell notes that the practice goes on, in milliseconds.
@@ -61,6 +64,17 @@ pub struct SmallerChoice {
     pub event: Event,
     /// Its words.
     pub label: String,
+}
+
+/// Told once when the clock reaches it, and never late.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct Mark {
+    /// In how many milliseconds.
+    pub in_millis: u64,
+    /// In which ways; never none.
+    pub cues: Vec<CueKind>,
+    /// What is said then, where spoken words were chosen.
+    pub says: String,
 }
 
 /// A breath to follow. What instant asks what is the same pure function everywhere
@@ -115,7 +129,6 @@ impl RunningScreen {
             line: view.word_id().map(|id| words.text(id, &[])),
             clock: clock(view.part_millis),
             clock_spoken: plain::duration(words, view.part_millis / 1000),
-            view,
             buttons: view
                 .buttons()
                 .into_iter()
@@ -125,12 +138,24 @@ impl RunningScreen {
                 })
                 .collect(),
             smaller: smaller(scene, timer, view.part),
+            mark: if breathing.is_some() { None } else { mark(scene, timer, tick, &view) },
             pacer: breathing.map(|breathing| pacer(scene, breathing)),
             seen_every_millis: SEEN_EVERY_MILLIS,
+            view,
             cautions: cautions(words, trainer),
             actions: vec![Action::new(words.text("action-signs", &[]), Does::Signs)],
         }
     }
+}
+
+/// The least or the end of a part, where there is something to say of it.
+fn mark(scene: &Scene<'_>, timer: &Timer, tick: &Tick, view: &View) -> Option<Mark> {
+    let in_millis = view.next_in_millis?;
+    let cues: Vec<CueKind> = scene.state.cues().wanted().collect();
+    let mut then = *tick;
+    then.uptime.millis = then.uptime.millis.saturating_add(in_millis);
+    let says = timer.view(&then).word_id().map(|id| scene.words.text(id, &[]))?;
+    (!cues.is_empty()).then_some(Mark { in_millis, cues, says })
 }
 
 fn title(scene: &Scene<'_>, timer: &Timer) -> String {

@@ -55,7 +55,7 @@ pub struct OutsideWords {
 pub struct FrameWords {
     /// The name, as it stands under the icon.
     pub name: String,
-    /// Leaves at once.
+    /// Leaves at once, or hides where an app cannot leave by itself.
     pub leave: String,
     /// The same for those who listen.
     pub leave_spoken: String,
@@ -140,6 +140,8 @@ pub struct FieldWords {
     pub clipboard_cleared: String,
     /// "In your own words, if you like".
     pub own_words: String,
+    /// The numbers from 0 to 31 in figures, for scales, days of a month and lists.
+    pub numbers: Vec<String>,
 }
 
 /// Parts of forms about sessions, steps and talks.

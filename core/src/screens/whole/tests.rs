@@ -8,7 +8,7 @@ use super::*;
 use crate::companion::Trouble;
 use crate::diary::entry::EntryId;
 use crate::ports::sim::SeededRandom;
-use crate::screens::Lock;
+use crate::screens::{Covered, Lock};
 use crate::sealing::RecoveryPhrase;
 use crate::words::Words;
 
@@ -128,9 +128,27 @@ fn done_and_sorry() {
     });
 }
 
+/// What an Android phone does.
+const COVERED: Covered = Covered {
+    screen: true,
+    pictures: true,
+    keyboard: true,
+    backups: true,
+    reminders: true,
+    leaves: true,
+};
+
 #[test]
 fn the_words_of_a_phones_own_controls() {
-    held("form_words", FormWords::new);
+    held("form_words", |words| FormWords::new(words, COVERED));
+}
+
+#[test]
+fn an_app_that_cannot_leave_by_itself_does_not_say_that_it_does() {
+    let words = Words::for_language("en");
+    let frame = FormWords::new(&words, Covered { leaves: false, ..COVERED }).frame;
+    assert_eq!(frame.leave, "Hide");
+    assert!(frame.leave_spoken.contains("stays in the list of open apps"));
 }
 
 /// A wait that is said is never shorter than the wait.
@@ -166,7 +184,7 @@ fn no_text_is_empty_and_no_message_is_missing() {
     for language in Words::offered(false) {
         let words = Words::for_language(language.tag);
         let all = serde_json::to_value((
-            FormWords::new(&words),
+            FormWords::new(&words, COVERED),
             NoDiaryScreen::new(&words),
             CodeScreen::new(&words, 5_000, vec![]),
             SetCodeScreen::new(&words, true, false, 5_000, vec![]),

@@ -2,8 +2,10 @@
 //! opens the diary.
 
 use super::kit::*;
-use crate::companion::Trouble;
+use crate::companion::{Request, Told, Trouble, Write};
+use crate::diary::entry::{LockAfter, Settings};
 use crate::ports::KeeperError;
+use crate::programme::values::Line;
 use crate::screens::{CodeScreen, FormField, SetCodeScreen, WholeScreen};
 use crate::whole::{View, WholeRequest};
 
@@ -50,6 +52,33 @@ fn a_code_is_asked_at_every_launch_and_opens_the_diary() {
     assert_eq!(name(&home.give("anything")), "today", "it is open");
     home.again();
     assert_eq!(name(&home.give("4711")), "today", "the first thing asked of a new process");
+}
+
+#[test]
+fn how_it_stands_is_told_to_the_shell() {
+    let mut home = Home::begun();
+    let stands = |home: &Home| {
+        let now = home.holder.standing();
+        (now.open, now.coded, now.lock_after_seconds, now.language)
+    };
+    assert_eq!(stands(&home), (true, false, None, None));
+    home.whole(set("4711"));
+    assert_eq!(stands(&home), (true, true, Some(120), None));
+    let settings = Settings {
+        language: Line::new("es").ok(),
+        lock_after: LockAfter::AtOnce,
+        ..Settings::default()
+    };
+    let id = home.holder.new_id().unwrap();
+    home.ask(Request::Write(Write { id, happened: None, told: Told::Settings(settings) }));
+    assert_eq!(stands(&home), (true, true, Some(0), Some("es".to_owned())));
+    home.whole(WholeRequest::Lock);
+    assert_eq!(stands(&home), (false, true, None, None), "nothing is kept of what is locked");
+    home.again();
+    home.begin();
+    assert_eq!(stands(&home), (false, true, None, None));
+    home.give("4711");
+    assert_eq!(stands(&home), (true, true, Some(0), Some("es".to_owned())));
 }
 
 #[test]

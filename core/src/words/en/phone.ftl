@@ -88,6 +88,8 @@ phone-error-link-missing = Choose a file, or paste the link.
 
 phone-leave = Leave
 phone-leave-spoken = Leave at once. Frond closes and is gone from the list of open apps.
+phone-hide = Hide
+phone-hide-spoken = Hide at once. A screen without content is shown. Frond stays in the list of open apps.
 phone-back = Back
 phone-loading = One moment
 phone-loading-long = This takes a few seconds.
@@ -144,6 +146,7 @@ phone-notices-settings = Open the settings of the phone
 phone-less = Less
 phone-more = More
 phone-of-ten = { $number } of 10
+phone-figure = { $number }
 phone-opened = open
 phone-folded = folded
 phone-chosen = chosen

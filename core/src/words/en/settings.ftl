@@ -9,6 +9,15 @@ settings-numbers-folded = Folded until I open them
 settings-numbers-open = Always open
 settings-lock = What opens your diary
 settings-lock-says = You can change it at any time.
+settings-lock-after = When to ask for the code again, after you went to another app
+settings-lock-after-hint = When the screen goes dark, or the phone puts Frond to sleep, it locks at once.
+settings-lock-at-once = At once
+settings-lock-minutes = { $count ->
+        [one] After one minute
+       *[other] After { $count } minutes
+    }
+settings-cues = Sounds and buzzes
+settings-cues-says = Nothing sounds or buzzes unless you choose it. A soft tone, a short buzz or a word can tell a change of breath, and the end of a part while you practise.
 settings-reminders = Reminders
 settings-copies = Copies
 settings-copies-says = What opens your diary if you forget, and what is left if this device is lost.

@@ -24,6 +24,7 @@ shows-given-you = Frond cannot call them back. Delete them where you put them: d
 
 shows-screen = Pictures of the screen
 shows-screen-frond = Frond hides its screens in the list of open apps and in pictures of the screen.
+shows-screen-part = Frond hides its screens in the list of open apps, and while the screen is recorded or shown on another one. It cannot hide them in a picture that someone takes of the screen on this phone.
 shows-screen-not = On this device Frond cannot hide its screens in the list of open apps or in pictures of the screen.
 shows-screen-you = Close Frond when you are done. Someone beside you, or another camera, can still see it.
 shows-screen-leave = Press “Leave” and Frond closes at once; it is then gone from the list of open apps, too. Someone beside you, or another camera, can still see the screen.

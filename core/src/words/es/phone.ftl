@@ -87,6 +87,8 @@ phone-error-link-missing = Elige un archivo, o pega el enlace.
 
 phone-leave = Salir
 phone-leave-spoken = Salir ya. Frond se cierra y desaparece de la lista de aplicaciones abiertas.
+phone-hide = Ocultar
+phone-hide-spoken = Ocultar enseguida. Se ve una pantalla sin contenido. Frond sigue en la lista de aplicaciones abiertas.
 phone-back = Atrás
 phone-loading = Un momento
 phone-loading-long = Esto tarda unos segundos.
@@ -143,6 +145,7 @@ phone-notices-settings = Abrir los ajustes del teléfono
 phone-less = Menos
 phone-more = Más
 phone-of-ten = { $number } de 10
+phone-figure = { $number }
 phone-opened = abierto
 phone-folded = plegado
 phone-chosen = elegido

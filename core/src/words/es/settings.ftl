@@ -9,6 +9,15 @@ settings-numbers-folded = Plegados hasta que los abra
 settings-numbers-open = Siempre abiertos
 settings-lock = Qué abre tu diario
 settings-lock-says = Puedes cambiarlo en cualquier momento.
+settings-lock-after = Cuándo pedir el código otra vez, si pasaste a otra aplicación
+settings-lock-after-hint = Cuando la pantalla se apaga, o el teléfono pone Frond a dormir, se bloquea enseguida.
+settings-lock-at-once = Enseguida
+settings-lock-minutes = { $count ->
+        [one] Después de un minuto
+       *[other] Después de { $count } minutos
+    }
+settings-cues = Sonidos y vibraciones
+settings-cues-says = Nada suena ni vibra si no lo eliges. Un tono suave, una vibración corta o una palabra pueden avisar del cambio de la respiración, y del final de una parte mientras practicas.
 settings-reminders = Recordatorios
 settings-copies = Copias
 settings-copies-says = Qué abre tu diario si olvidas la contraseña, y qué queda si este dispositivo se pierde.

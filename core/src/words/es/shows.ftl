@@ -24,6 +24,7 @@ shows-given-you = Frond no puede hacer que vuelvan. Bórralos donde los pusiste:
 
 shows-screen = Imágenes de la pantalla
 shows-screen-frond = Frond oculta sus pantallas en la lista de aplicaciones abiertas y en las capturas de pantalla.
+shows-screen-part = Frond oculta sus pantallas en la lista de aplicaciones abiertas, y mientras se graba la pantalla o se ve en otra. No puede ocultarlas en una captura que alguien haga en este teléfono.
 shows-screen-not = En este dispositivo Frond no puede ocultar sus pantallas en la lista de aplicaciones abiertas ni en las capturas de pantalla.
 shows-screen-you = Cierra Frond cuando acabes. Alguien a tu lado, u otra cámara, aún puede verlo.
 shows-screen-leave = Pulsa «Salir» y Frond se cierra enseguida; desaparece también de la lista de aplicaciones abiertas. Alguien a tu lado, u otra cámara, aún puede ver la pantalla.

@@ -6,6 +6,11 @@ import Foundation
 public struct Wrong: Hashable, Sendable {
     public let field: String
     public let says: String
+
+    public init(field: String, says: String) {
+        self.field = field
+        self.says = says
+    }
 }
 
 /// What came of reading a form.

@@ -4,18 +4,19 @@ use super::{
     FieldWords, FileWords, FormWords, FrameWords, NoticeWords, OutsideWords, SpokenWords,
     TellWords, WrongWords,
 };
+use crate::screens::Covered;
 use crate::words::{Direction, Words};
 
 impl FormWords {
-    /// In the language of these words.
+    /// In the language of these words; `covered`: what the shell does, so that no button claims more.
     #[must_use]
-    pub fn new(words: &Words) -> Self {
+    pub fn new(words: &Words, covered: Covered) -> Self {
         let language = words.language();
         Self {
             language: language.tag.to_owned(),
             right_to_left: language.direction == Direction::RightToLeft,
             outside: outside(words),
-            frame: frame(words),
+            frame: frame(words, covered),
             fields: fields(words),
             tell: tell(words),
             files: files(words),
@@ -43,12 +44,20 @@ fn outside(words: &Words) -> OutsideWords {
     }
 }
 
-fn frame(words: &Words) -> FrameWords {
+fn frame(words: &Words, covered: Covered) -> FrameWords {
     let reviewed = words.language().safety_text_reviewed();
     FrameWords {
         name: words.text("page-name", &[]),
-        leave: words.text("phone-leave", &[]),
-        leave_spoken: words.text("phone-leave-spoken", &[]),
+        leave: if covered.leaves {
+            words.text("phone-leave", &[])
+        } else {
+            words.text("phone-hide", &[])
+        },
+        leave_spoken: if covered.leaves {
+            words.text("phone-leave-spoken", &[])
+        } else {
+            words.text("phone-hide-spoken", &[])
+        },
         back: words.text("phone-back", &[]),
         not_right: words.text("action-signs", &[]),
         today: words.text("action-today", &[]),
@@ -67,6 +76,7 @@ fn frame(words: &Words) -> FrameWords {
 }
 
 fn fields(words: &Words) -> FieldWords {
+    let figure = |number: u8| words.text("phone-figure", &[("number", number.into())]);
     FieldWords {
         keep: words.text("page-keep", &[]),
         required: words.text("phone-required", &[]),
@@ -92,6 +102,7 @@ fn fields(words: &Words) -> FieldWords {
         paste: words.text("phone-paste", &[]),
         clipboard_cleared: words.text("phone-clipboard-cleared", &[]),
         own_words: words.text("page-own-words", &[]),
+        numbers: (0u8..=31).map(figure).collect(),
     }
 }
 

@@ -7,12 +7,16 @@ import frond.core.Covered
 import frond.core.Frond
 import frond.core.KeyKeeper
 import frond.core.Moment
-import frond.home.door.CodeSeen
+import frond.home.door.ErasesLast
+import frond.home.door.KeptLanguage
 import frond.home.door.RealDoor
+import frond.home.door.Stands
 import frond.home.duties.files.Waiting
 import frond.home.duties.keys.PhoneKeys
+import frond.home.duties.reminders.Reminders
 import frond.home.duties.senses.PhoneClock
 import java.io.File
+import java.time.Clock
 import java.util.concurrent.ExecutorService
 import java.util.concurrent.Executors
 
@@ -29,17 +33,24 @@ open class FrondApp : Application() {
         private set
 
     private var real: RealDoor? = null
-    private var made: CodeSeen? = null
+    private var made: Stands? = null
+    private val language by lazy { KeptLanguage(noBackupFilesDir.resolve("language")) }
 
     /** The one door. */
-    val door: CodeSeen get() = made ?: CodeSeen(make()).also { made = it }
+    val door: Stands get() = made ?: make().also { made = it }
 
-    private fun make(): RealDoor {
+    private fun make(): Stands {
         val front = Handler(Looper.getMainLooper())
         val door = RealDoor(behind, { front.post(it) }, ::now) {
-            Frond(folder().path, resources.configuration.locales[0].toLanguageTag(), COVERED, keeper())
+            val speaks = language.kept() ?: resources.configuration.locales[0].toLanguageTag()
+            Frond(folder().path, speaks, COVERED, keeper())
         }
-        return door.also { real = it }
+        real = door
+        val erases = ErasesLast(door, behind) {
+            language.forget()
+            Reminders(this).takeBack()
+        }
+        return Stands(erases) { stands -> beside.execute { language.note(stands) } }
     }
 
     /** Puts the core away; whoever asks next has a new one. A phone does it by ending the process. */
@@ -56,6 +67,9 @@ open class FrondApp : Application() {
     /** What keeps the diary's key. */
     protected open fun keeper(): KeyKeeper = PhoneKeys(this)
 
+    /** The wall clock that reminders go by. */
+    open val clock: Clock = Clock.systemUTC()
+
     /** What the phone's clocks say. */
     protected open fun now(): Moment {
         val time = PhoneClock.read(this)
@@ -70,6 +84,6 @@ open class FrondApp : Application() {
 
     private companion object {
         /** What this app does so that others see less; each is tested. */
-        val COVERED = Covered(screen = true, keyboard = true, backups = true, reminders = true, leaves = true)
+        val COVERED = Covered(screen = true, pictures = true, keyboard = true, backups = true, reminders = true, leaves = true)
     }
 }

@@ -14,6 +14,7 @@ import frond.core.Screen
 import frond.core.View
 import frond.core.WholeRequest
 import frond.core.limits
+import frond.home.door.Answer
 import frond.home.duties.PhoneDuties
 import frond.home.duties.files.Incoming
 import frond.home.duties.files.SharedFiles
@@ -34,7 +35,6 @@ import frond.home.screens.show
 import frond.home.ways.BackInside
 import frond.home.ways.Shows
 import frond.home.ways.Ways
-import frond.home.ways.needsOpenDiary
 import java.util.Locale
 
 /**
@@ -47,7 +47,7 @@ class MainActivity : Activity(), Shows {
     private val back = BackInside(this) { ways.back() }
     private val app get() = application as FrondApp
     private val phone by lazy { PhoneDuties(this, app.waiting, app.beside, ::limits, { checkNotNull(words) }) { frame?.told(it) } }
-    private val lock by lazy { LockClock(this, { app.door.coded }, ::lockNow) }
+    private val lock by lazy { LockClock(this, { app.door.coded }, ::lockNow, ::lockAfter) }
     private var frame: Frame? = null
     private var words: FormWords? = null
     private var shows = false
@@ -106,6 +106,8 @@ class MainActivity : Activity(), Shows {
     override fun onStop() {
         super.onStop()
         lock.behind()
+        // Nobody waits now: room is made for the next entries.
+        app.door.tidy()
     }
 
     @Deprecated("The plain framework's own way to be answered by another program")
@@ -141,9 +143,10 @@ class MainActivity : Activity(), Shows {
     override fun onKeyUp(code: Int, event: KeyEvent): Boolean =
         if (code == KeyEvent.KEYCODE_BACK && !event.isCanceled && ways.back()) true else super.onKeyUp(code, event)
 
-    override fun show(view: View, words: FormWords, drafts: Drafts, anew: Boolean) {
+    override fun show(seen: Answer.Seen, drafts: Drafts, anew: Boolean) {
+        val (view, words) = seen.view to seen.words
         val scrolled = frame?.scroll?.scrollY ?: 0
-        val made = Frame(speaking(words), leave(words), notRight(view, words))
+        val made = Frame(speaking(words), leave(words), if (seen.standing.open) notRight(words) else null)
         Page(made, form(words, drafts), ways, words, phone).apply {
             show(view)
             foot()
@@ -166,6 +169,12 @@ class MainActivity : Activity(), Shows {
         link = { ways.atOnce(WholeRequest.PlanLink(it, "")) },
         file = { ways.atOnce(WholeRequest.PlanFile(it, "")) },
     )
+
+    /** What the person chose; longer while a program is in front that Frond opened. */
+    private fun lockAfter(): Long {
+        val chosen = app.door.lockAfterMillis ?: LockClock.OWN_MILLIS
+        return if (phone.awaits) maxOf(chosen, LockClock.OWN_MILLIS) else chosen
+    }
 
     /** Nothing stays in sight while the diary is being locked. */
     private fun lockNow() {
@@ -204,16 +213,14 @@ class MainActivity : Activity(), Shows {
         applyOverrideConfiguration(Configuration(this@MainActivity.resources.configuration).apply { setLocale(locale) })
     }
 
-    private fun form(words: FormWords, drafts: Drafts) = FormState(controls(words), drafts) { dialog ->
+    private fun form(words: FormWords, drafts: Drafts) = FormState(controls(words), drafts, app.door::say, app.door::say) { dialog ->
         Cover.dialog(dialog)
     }
 
     private fun leave(words: FormWords) = ToPress(words.frame.leave, words.frame.leaveSpoken, act = ::leaveAtOnce)
 
     /** In reach from every screen of an open diary. */
-    private fun notRight(view: View, words: FormWords): ToPress? =
-        if (view is View.Screen || view.needsOpenDiary()) ToPress(words.frame.notRight, what = NOT_RIGHT) { ways.press(Does.Signs) }
-        else null
+    private fun notRight(words: FormWords) = ToPress(words.frame.notRight, what = NOT_RIGHT) { ways.press(Does.Signs) }
 
     /** One press: out of sight, out of the list of recent apps; what opens the diary leaves memory where there is a code. */
     private fun leaveAtOnce() {

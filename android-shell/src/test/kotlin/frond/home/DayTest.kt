@@ -18,7 +18,6 @@ import frond.core.Screen
 import frond.core.Sign
 import frond.core.SignGroup
 import frond.home.looked.FrondRunner
-import frond.home.looked.Hand
 import frond.home.looked.Opened
 import frond.home.looked.Person
 import frond.home.looked.Plans
@@ -26,15 +25,18 @@ import frond.home.looked.Shown
 import frond.home.looked.screen
 import frond.home.parts.Rated
 import frond.home.screens.SEND
+import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
+import org.junit.Before
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.Shadows.shadowOf
 import java.time.Duration
 import java.time.LocalDate
 import java.time.ZoneOffset
+import java.util.TimeZone
 
 /**
  * The whole day of one person, from a diary that does not exist yet to one that is gone, by pressing what is on the screen;
@@ -42,6 +44,15 @@ import java.time.ZoneOffset
  */
 @RunWith(FrondRunner::class)
 class DayTest {
+    private val zoneBefore = TimeZone.getDefault()
+
+    /** Where the phone is; reminders follow it. */
+    @Before
+    fun zone() = TimeZone.setDefault(TimeZone.getTimeZone("Europe/Madrid"))
+
+    @After
+    fun zoneAgain() = TimeZone.setDefault(zoneBefore)
+
     @Test
     fun `the whole day in English`() = day(Shown.LIGHT)
 
@@ -65,6 +76,7 @@ class DayTest {
         locks()
         handsOver()
         val (copy, twelve) = keepsElsewhere()
+        goesBack()
         erases()
         restores(copy, twelve)
     }
@@ -74,10 +86,9 @@ class DayTest {
 internal class Day(shown: Shown) {
     var opened = Opened(shown)
 
-    /** The day it is: alarms go by the machine's own clock, so the app's is of the same day. */
-    val today: LocalDate = LocalDate.now(ZoneOffset.UTC)
+    /** The day it is. */
+    val today: LocalDate = LocalDate.of(2026, 3, 2)
     val she get() = Person(opened)
-    val hand get() = Hand(opened)
 
     /** First run: breathing comes before everything else. */
     fun breatheFirst() {
@@ -112,19 +123,19 @@ internal class Day(shown: Shown) {
     /** Her own comes as a file; nobody signed it, and that has to be said knowingly. */
     fun plan() {
         she.to(Does.AcceptProgramme)
-        hand.choosesFile("file", Plans.quick())
+        she.choosesFile("file", Plans.quick())
         she.press(SEND)
-        hand.press("yes")
+        she.press("yes")
         assertTrue("not without knowing", opened.screen is Screen.Accept)
-        hand.choose("knowing", 0)
-        hand.press("yes")
+        she.chooseAt("knowing", 0)
+        she.press("yes")
         assertTrue(opened.screen is Screen.Kept)
         she.press(Does.StepCheck)
         she.press(Does.ConfirmStep)
         assertTrue(opened.screen is Screen.Kept)
     }
 
-    /** The whole list of cautions, none of it answered beforehand. */
+    /** The whole list of cautions, none of it answered beforeshe. */
     fun cautions() {
         she.press(Does.Screening)
         assertFalse(she.anythingChosen())

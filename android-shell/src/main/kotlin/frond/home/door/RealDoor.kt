@@ -11,6 +11,8 @@ import frond.core.Seen
 import frond.core.Told
 import frond.core.WholeRequest
 import frond.core.Write
+import java.time.LocalDate
+import java.time.LocalTime
 import java.util.concurrent.Executor
 
 /**
@@ -37,6 +39,11 @@ class RealDoor(
             frond.ask(Request.Write(Write(under, happened, told)), now())
         }
 
+    override fun say(day: LocalDate, said: (String) -> Unit) = say(said) { frond.sayDay(day) }
+
+    override fun say(time: LocalTime, said: (String) -> Unit) =
+        say(said) { frond.sayTime(time.hour.toUInt(), time.minute.toUInt()) }
+
     override fun tidy() = behind.execute {
         // What could not be tidied now is tidied the next time.
         try {
@@ -51,14 +58,23 @@ class RealDoor(
     private fun answer(answered: (Answer) -> Unit, ask: () -> Seen) = behind.execute {
         val answer = try {
             val seen = ask()
-            Answer.Seen(seen.view, seen.duties, frond.formWords())
+            Answer.Seen(seen.view, seen.duties, frond.formWords(), frond.standing())
         } catch (trouble: FrondException) {
-            Answer.Trouble(trouble.says(), trouble.again(), frond.formWords())
+            Answer.Trouble(trouble.says(), trouble.again(), frond.formWords(), frond.standing())
         } catch (_: InternalException) {
             // A fault of the program. Its text says nothing that a person could use, and is never shown or kept.
             val words = frond.formWords()
-            Answer.Trouble(words.frame.fault, Again.BEGIN, words)
+            Answer.Trouble(words.frame.fault, Again.BEGIN, words, frond.standing())
         }
         front.execute { answered(answer) }
+    }
+
+    private fun say(said: (String) -> Unit, ask: () -> String?) = behind.execute {
+        val text = try {
+            ask()
+        } catch (_: FrondException) {
+            null
+        }
+        if (text != null) front.execute { said(text) }
     }
 }

@@ -11,6 +11,7 @@ import frond.core.CueKind
 import frond.core.Duty
 import frond.core.FormWords
 import frond.core.Limits
+import frond.core.Mark
 import frond.core.Phase
 import frond.core.PlanReminders
 import frond.core.SharedFile
@@ -33,8 +34,10 @@ import frond.home.duties.senses.Beat
 import frond.home.duties.senses.CueChoice
 import frond.home.duties.senses.Cues
 import frond.home.duties.senses.Dialler
+import frond.home.duties.senses.EndBell
 import frond.home.duties.senses.PhoneVoice
 import frond.home.duties.senses.SoftTones
+import frond.home.screens.Bell
 import frond.home.screens.Cueing
 import frond.home.screens.Notices
 import frond.home.screens.Phone
@@ -48,7 +51,7 @@ import frond.home.duties.reminders.Notices as ShownNotices
  * does what, and what is said of it; on the main thread alone.
  *
  * [work] is one thread of its own, so that plans of reminders keep their order and a slow file keeps nobody waiting. [say]
- * shows a line and speaks it.
+ * shows a line and speaks it, or takes away the one that is shown.
  */
 internal class PhoneDuties(
     private val activity: Activity,
@@ -56,7 +59,7 @@ internal class PhoneDuties(
     private val work: Executor,
     private val limits: () -> Limits,
     private val words: () -> FormWords,
-    private val say: (String) -> Unit,
+    private val say: (String?) -> Unit,
 ) : Phone, DocumentsSeen {
     private val documents = Documents(activity, waiting, work, this) { opening ->
         when (opening) {
@@ -76,6 +79,9 @@ internal class PhoneDuties(
         is Duty.PlanReminders -> remember(duty.v1)
         is Duty.ShareFile -> leave(leaving(duty.v1))
     }
+
+    /** Whether a program is in front that was opened to choose a file or a place. */
+    val awaits: Boolean get() = waiting.opening != null || waiting.saving != null
 
     /** Another window shows now, after a rotation: what was being asked is asked again. */
     fun goOn() {
@@ -125,6 +131,11 @@ internal class PhoneDuties(
 
             override fun end() = cues.end()
         }
+    }
+
+    override fun bell(mark: Mark, language: String, at: View): Bell {
+        val cueing = cues(mark.cues, language)
+        return EndBell(activity, mark.inMillis.toLong(), tell = { cueing.tell(null, mark.says, at) }, over = cueing::end)
     }
 
     override fun chooseFile(opening: Opening, chosen: (Read?) -> Unit) {
@@ -185,7 +196,11 @@ internal class PhoneDuties(
         )
     }
 
+    override fun handedOver() = say(null)
+
     override fun read(opening: Opening, read: Read?) {
+        // That it is being read is not so any more; what came of it is said where the file was asked for.
+        say(null)
         waiting.takeChosen()?.invoke(read)
     }
 

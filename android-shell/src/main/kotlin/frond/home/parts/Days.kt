@@ -9,10 +9,9 @@ import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
 import frond.home.R
 import java.time.LocalDate
 import java.time.LocalTime
-import java.time.format.DateTimeFormatter
-import java.time.format.FormatStyle
 
-// A day and a time of day, chosen with the phone's own pickers. Their windows are covered like the app's own.
+// A day and a time of day, chosen with the phone's own pickers and said in the core's words. Their windows are covered like
+// the app's own.
 
 /** A day or a time that was chosen. */
 class Picked<T> internal constructor(
@@ -22,7 +21,7 @@ class Picked<T> internal constructor(
     private val drafts: Drafts,
     private val empty: String,
     private val choose: String,
-    private val write: (T) -> String,
+    private val write: (T, (String) -> Unit) -> Unit,
     initial: T?,
     private val emptying: Press? = null,
 ) : Field {
@@ -44,9 +43,20 @@ class Picked<T> internal constructor(
     }
 
     private fun show() {
-        button.text = value?.let(write) ?: choose
-        button.contentDescription = "${labelled.label.text}: ${value?.let(write) ?: "$empty. $choose"}"
-        emptying?.shown(value != null)
+        val now = value
+        if (now == null) {
+            say(choose, "$empty. $choose")
+        } else {
+            // In figures; the words come a moment later, if it is still the same.
+            say(now.toString(), now.toString())
+            write(now) { words -> if (value == now) say(words, words) }
+        }
+        emptying?.shown(now != null)
+    }
+
+    private fun say(words: String, spoken: String) {
+        button.text = words
+        button.contentDescription = "${labelled.label.text}: $spoken"
     }
 
     override fun go() = button.reach()
@@ -58,8 +68,7 @@ class Picked<T> internal constructor(
 fun Parts.day(
     name: String, label: String, initial: LocalDate? = null, hint: String? = null, today: LocalDate? = null, emptied: String? = null,
 ): Picked<LocalDate> {
-    val format = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.noDay, form.controls.chooseDay, format::format, initial, emptied) { field ->
+    return picked(name, label, hint, form.controls.noDay, form.controls.chooseDay, form.sayDay, initial, emptied) { field ->
         val from = field.value ?: today ?: LocalDate.now()
         DatePickerDialog(context, { _, year, month, day -> field.set(LocalDate.of(year, month + 1, day)) },
             from.year, from.monthValue - 1, from.dayOfMonth)
@@ -70,8 +79,7 @@ fun Parts.day(
 fun Parts.time(
     name: String, label: String, initial: LocalTime? = null, hint: String? = null, emptied: String? = null,
 ): Picked<LocalTime> {
-    val format = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(form.controls.locale)
-    return picked(name, label, hint, form.controls.noTime, form.controls.chooseTime, format::format, initial, emptied) { field ->
+    return picked(name, label, hint, form.controls.noTime, form.controls.chooseTime, form.sayTime, initial, emptied) { field ->
         val from = field.value ?: LocalTime.of(9, 0)
         TimePickerDialog(context, { _, hour, minute -> field.set(LocalTime.of(hour, minute)) },
             from.hour, from.minute, DateFormat.is24HourFormat(context))
@@ -79,7 +87,7 @@ fun Parts.time(
 }
 
 private fun <T> Parts.picked(
-    name: String, label: String, hint: String?, empty: String, choose: String, write: (T) -> String, initial: T?,
+    name: String, label: String, hint: String?, empty: String, choose: String, write: (T, (String) -> Unit) -> Unit, initial: T?,
     emptied: String?, dialog: (Picked<T>) -> Dialog,
 ): Picked<T> {
     val labelled = Labelled(context, label, hint)

@@ -2,12 +2,12 @@ package frond.home.parts
 
 import android.content.Context
 import android.view.View
-import java.text.NumberFormat
+import java.time.LocalDate
+import java.time.LocalTime
 import java.util.Locale
 
 /** The words of the controls themselves, in the person's language; the core has chosen them. */
 class ControlWords(
-    val locale: Locale,
     val opened: String,
     val closed: String,
     val minus: String,
@@ -27,6 +27,8 @@ class ControlWords(
     val toPutRight: String,
     /** "0 of 10" to "10 of 10". */
     val ofTen: List<String>,
+    /** 0 to 31 in figures. */
+    val numbers: List<String>,
 )
 
 /**
@@ -39,8 +41,17 @@ class Drafts {
     /** When what is shown was answered, in running time: a clock goes on from there, over a rotation too. */
     var answered: Long = 0
 
-    /** What the form is sent under, from the first time on. */
-    var id: String? = null
+    private val ids = HashMap<String, String>()
+
+    /** What a [form] of the screen is sent under, from the first time on. */
+    fun id(form: String): String? = ids[form]
+
+    /** Whether another form was sent under this id, and may have been written. */
+    fun used(id: String): Boolean = ids.containsValue(id)
+
+    fun named(form: String, id: String?) {
+        if (id != null) ids[form] = id
+    }
 
     operator fun get(name: String): Any? = kept[name]
 
@@ -56,7 +67,13 @@ class Drafts {
 
     fun clear() {
         kept.clear()
-        id = null
+        ids.clear()
+    }
+
+    /** This [form], which has these [fields], has done its work: it begins empty again, and under an id of its own. */
+    fun sent(form: String, fields: List<String>) {
+        kept.keys.removeAll(fields.toSet())
+        ids.remove(form)
     }
 }
 
@@ -79,6 +96,10 @@ interface Field {
 class FormState internal constructor(
     val controls: ControlWords,
     val drafts: Drafts,
+    /** Words a day, a moment later. */
+    internal val sayDay: (LocalDate, (String) -> Unit) -> Unit,
+    /** Words a time of day likewise. */
+    internal val sayTime: (LocalTime, (String) -> Unit) -> Unit,
     /** What is done to each window that a field opens, before it is shown: it is covered like the app's own. */
     internal val dialogs: (android.app.Dialog) -> Unit,
 ) {
@@ -89,7 +110,8 @@ class FormState internal constructor(
         fields[field.name] = field
     }
 
-    fun number(value: Int): String = NumberFormat.getIntegerInstance(controls.locale).format(value)
+    /** A small number in figures, as the core writes it. */
+    fun number(value: Int): String = controls.numbers[value]
 }
 
 /** What has to be put right, and in which field. */

@@ -75,12 +75,13 @@ class Frame(context: Context, leave: ToPress, notRight: ToPress?) : LinearLayout
     /** It did not work: said at once, above the screen, which stays as it is. */
     fun trouble(says: String) = told(says, View.ACCESSIBILITY_LIVE_REGION_ASSERTIVE)
 
-    /** Something was done, or is being done: said in its turn, above the screen. */
-    fun told(says: String) = told(says, View.ACCESSIBILITY_LIVE_REGION_POLITE)
+    /** Something was done, or is being done: said in its turn, above the screen. Nothing: what was said is over. */
+    fun told(says: String?) = told(says, View.ACCESSIBILITY_LIVE_REGION_POLITE)
 
-    private fun told(says: String, how: Int) {
+    private fun told(says: String?, how: Int) {
         trouble.removeAllViews()
-        trouble.visibility = VISIBLE
+        trouble.visibility = if (says == null) GONE else VISIBLE
+        if (says == null) return
         trouble.accessibilityLiveRegion = how
         val inline = context.px(R.dimen.space_4)
         val text = TextView(context).apply {

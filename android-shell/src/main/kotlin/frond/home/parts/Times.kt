@@ -7,8 +7,6 @@ import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
 import android.widget.LinearLayout
 import frond.home.R
 import java.time.LocalTime
-import java.time.format.DateTimeFormatter
-import java.time.format.FormatStyle
 
 /** Several times of a day, each added with the phone's own picker and taken away again. */
 class Times internal constructor(
@@ -51,7 +49,6 @@ class Times internal constructor(
 
 fun Parts.times(name: String, label: String, add: String, remove: String): Times {
     val labelled = Labelled(context, label, null)
-    val format = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(form.controls.locale)
     val list = LinearLayout(context).apply {
         orientation = LinearLayout.VERTICAL
         accessibilityLiveRegion = View.ACCESSIBILITY_LIVE_REGION_POLITE
@@ -68,11 +65,15 @@ fun Parts.times(name: String, label: String, add: String, remove: String): Times
     }
     adds.contentDescription = "$add: $label"
     field = Times(name, labelled, list, adds, form.drafts) { time ->
-        val says = format.format(time)
         row(context).apply {
-            addView(words(says, R.dimen.text_lead), LinearLayout.LayoutParams(WRAP_CONTENT, WRAP_CONTENT))
+            val shown = words(time.toString(), R.dimen.text_lead)
+            addView(shown, LinearLayout.LayoutParams(WRAP_CONTENT, WRAP_CONTENT))
             val press = Press(context, remove, PressLook.QUIET) { field.remove(time) }
-            press.contentDescription = "$remove: $says"
+            press.contentDescription = "$remove: $time"
+            form.sayTime(time) { says ->
+                shown.text = says
+                press.contentDescription = "$remove: $says"
+            }
             addView(press, LinearLayout.LayoutParams(0, WRAP_CONTENT, 1f).apply { marginStart = context.px(R.dimen.space_4) })
         }
     }

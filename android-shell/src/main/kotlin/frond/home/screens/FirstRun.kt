@@ -8,6 +8,7 @@ import frond.home.parts.Option
 import frond.home.parts.Single
 import frond.home.parts.ToPress
 import frond.home.parts.single
+import frond.home.ways.Form
 
 /** A page of the first run. Each can be skipped. */
 internal fun Page.firstRun(screen: FirstRunScreen) {
@@ -37,10 +38,12 @@ internal fun Page.language(form: LanguageForm, then: Does) {
             language.wrong(words.wrong.choice)
             language.go()
         } else {
-            go.tell(Told.Settings(form.present.copy(language = tag)), form.id, then = then)
+            go.tell(Told.Settings(form.present.copy(language = tag)), form.id, then = then, of = LANGUAGE)
         }
     }))
 }
+
+private val LANGUAGE = Form("language", "language")
 
 private fun LanguageForm.chosen(): String? = languages.firstOrNull { it.present }?.tag
 

@@ -9,6 +9,7 @@ import frond.core.TimeOffScreen
 import frond.core.Told
 import frond.home.parts.Wrong
 import frond.home.parts.problemsHere
+import frond.home.ways.Form
 
 // What she tells of her own accord. Nothing is filled in beforehand, and every question can be left out.
 
@@ -44,7 +45,7 @@ private fun Page.activity(name: String, ask: ActivityQuestion, save: String) {
     offer(save, "$save, ${ask.question}", "keep:$name") {
         val number = able.value
         if (right(if (number == null) listOf(Wrong(name, words.wrong.number)) else emptyList()) && number != null) {
-            go.tell(Told.Function(ask.activity, number), ask.id, then = Does.Activities)
+            go.tell(Told.Function(ask.activity, number), ask.id, then = Does.Activities, of = Form(name, name))
         }
     }
 }
@@ -54,7 +55,7 @@ private fun Page.goal(name: String, ask: GoalQuestion, save: String) {
     offer(save, "$save, ${ask.question}", "keep:$name") {
         val chosen = reached.value
         if (right(if (chosen == null) listOf(Wrong(name, words.wrong.choice)) else emptyList()) && chosen != null) {
-            go.tell(Told.Goal(ask.goal, chosen), ask.id, then = Does.Activities)
+            go.tell(Told.Goal(ask.goal, chosen), ask.id, then = Does.Activities, of = Form(name, name))
         }
     }
 }

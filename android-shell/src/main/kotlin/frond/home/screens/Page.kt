@@ -10,7 +10,6 @@ import frond.home.parts.PressLook
 import frond.home.parts.Parts
 import frond.home.parts.ToPress
 import frond.home.ways.Go
-import java.util.Locale
 
 /**
  * The screen that a record is laid out on: the parts, the words of a phone's own controls, and what presses lead to. What
@@ -48,7 +47,6 @@ class Page(
 
 /** The words of the controls, from those that the core chose. */
 internal fun controls(words: FormWords) = ControlWords(
-    locale = Locale.forLanguageTag(words.language),
     opened = words.spoken.opened,
     closed = words.spoken.folded,
     minus = words.spoken.less,
@@ -67,6 +65,7 @@ internal fun controls(words: FormWords) = ControlWords(
     problems = words.frame.problems,
     toPutRight = words.spoken.toPutRight,
     ofTen = words.spoken.ofTen,
+    numbers = words.fields.numbers,
 )
 
 /** What stands beneath every screen. */

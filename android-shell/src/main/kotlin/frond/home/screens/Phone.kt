@@ -2,6 +2,7 @@ package frond.home.screens
 
 import android.view.View
 import frond.core.CueKind
+import frond.core.Mark
 import frond.home.duties.files.Opening
 import frond.home.duties.files.Read
 
@@ -9,6 +10,9 @@ import frond.home.duties.files.Read
 interface Phone {
     /** Tells changes of the breath in the ways that were chosen; ended with [Cueing.end] when the screen goes. */
     fun cues(chosen: List<CueKind>, language: String): Cueing
+
+    /** Tells once, when the clock reaches this, in the ways that were chosen; ended with [Bell.end] when the screen goes. */
+    fun bell(mark: Mark, language: String, at: View): Bell
 
     /** Lets the person choose a file; what was read of it comes back, or nothing where none was chosen. */
     fun chooseFile(opening: Opening, chosen: (Read?) -> Unit)
@@ -28,6 +32,14 @@ interface Phone {
 
 /** Whether the phone shows reminders. */
 enum class Notices { ALLOWED, ASK, REFUSED }
+
+/** What the clock reaches, told without looking. */
+interface Bell {
+    /** The clock has reached it; told twice, it is told once. */
+    fun ring()
+
+    fun end()
+}
 
 /** A breath told without looking. */
 interface Cueing {

@@ -19,6 +19,7 @@ import frond.home.parts.single
 import frond.home.parts.tick
 import frond.home.parts.time
 import frond.home.parts.times
+import frond.home.ways.Form
 import java.time.LocalTime
 
 /**
@@ -30,11 +31,11 @@ internal fun Page.reminders(screen: RemindersScreen) {
     problemsHere()
     text(screen.off)
     if (screen.on) mayBeShown()
-    next(screen.switch, "switch") { change(screen, ReminderChange.On(!screen.on)) }
+    next(screen.switch, "switch") { change(screen, ReminderChange.On(!screen.on), SWITCH) }
     text(screen.empty)
     for (line in screen.reminders) {
         card(line.text) {
-            also(listOf(ToPress(line.remove, "${line.remove}, ${line.text}", "remove") { change(screen, ReminderChange.Remove(line.reminder)) }))
+            also(listOf(ToPress(line.remove, "${line.remove}, ${line.text}", "remove") { change(screen, ReminderChange.Remove(line.reminder), REMOVED) }))
         }
     }
     points(screen.coming)
@@ -54,8 +55,14 @@ internal fun Page.reminders(screen: RemindersScreen) {
     also(screen.actions)
 }
 
-private fun Page.change(screen: RemindersScreen, change: ReminderChange) =
-    go.tell(Told.Reminders(change), screen.id, then = Does.Reminders)
+private fun Page.change(screen: RemindersScreen, change: ReminderChange, of: Form) =
+    go.tell(Told.Reminders(change), screen.id, then = Does.Reminders, of = of)
+
+private val SWITCH = Form("switch")
+private val REMOVED = Form("remove")
+private val ANOTHER = Form("add", "practice", "days", "times", "after", "about", "skip")
+private val WORDS = Form("words", "words")
+private val QUIET = Form("quiet", "quiet-from", "quiet-to")
 
 /** Asked where it is needed and not before: they are on, and the phone does not show them yet. */
 private fun Page.mayBeShown() = when (phone.notices) {
@@ -88,7 +95,7 @@ private fun Page.another(screen: RemindersScreen) {
         if (right(wrongs) && chosen != null) {
             val moment = if (tied.isEmpty()) When.Times(days.value, at.value.map(::clock))
             else When.After(tied, days.value, about.value?.let(::clock))
-            change(screen, ReminderChange.Add(Reminder(chosen, moment, skip.value)))
+            change(screen, ReminderChange.Add(Reminder(chosen, moment, skip.value)), ANOTHER)
         }
     }
 }
@@ -98,7 +105,7 @@ private fun Page.wording(screen: RemindersScreen) {
         "words", screen.wordsLabel, screen.words.map { Option(it.words, it.label) }, screen.words.firstOrNull { it.on }?.words,
     )
     offer(screen.form.keep, "${screen.form.keep}, ${screen.wordsLabel}", "keep:words") {
-        chosen.value?.let { change(screen, ReminderChange.Words(it)) }
+        chosen.value?.let { change(screen, ReminderChange.Words(it), WORDS) }
     }
 }
 
@@ -112,10 +119,10 @@ private fun Page.quietHours(screen: RemindersScreen) {
         if (last == null) wrongs += Wrong("quiet-to", words.wrong.time)
         if (first != null && first == last) wrongs += Wrong("quiet-to", words.wrong.quiet)
         if (right(wrongs) && first != null && last != null) {
-            change(screen, ReminderChange.Quiet(FromTo(clock(first), clock(last))))
+            change(screen, ReminderChange.Quiet(FromTo(clock(first), clock(last))), QUIET)
         }
     }
-    if (screen.quiet != null) also(listOf(ToPress(screen.form.noQuiet, what = "no-quiet") { change(screen, ReminderChange.Quiet(null)) }))
+    if (screen.quiet != null) also(listOf(ToPress(screen.form.noQuiet, what = "no-quiet") { change(screen, ReminderChange.Quiet(null), QUIET) }))
 }
 
 /** Monday is 1. */

@@ -62,9 +62,19 @@ internal fun Page.running(screen: RunningScreen) {
     // Said as well: the screen comes again in place of itself, and a screen reader would not read it.
     screen.line?.let { line -> frame.post { frame.tell(line) } }
 
+    // It began to count when the screen was answered, and goes on over a rotation.
+    val since = SystemClock.elapsedRealtime() - began
+    val bell = screen.mark?.takeIf { it.inMillis.toLong() > since }?.let { mark ->
+        phone.bell(mark.copy(inMillis = mark.inMillis - since.toULong()), words.language, frame)
+    }
+    bell?.let { frame.whenGone(it::end) }
+
     if (running) {
         // Noted more often than the core asks for: a note that comes late must not cost time that was practised.
         frame.every(screen.seenEveryMillis.toLong() / 3) { go.note(Request.During(PracticeEvent.Seen)) }
-        screen.view.nextInMillis?.let { next -> frame.later(next.toLong() + 50) { go.press(Does.Practice) } }
+        screen.view.nextInMillis?.let { next -> frame.later(maxOf(0, next.toLong() - since) + 50) {
+            bell?.ring()
+            go.press(Does.Practice)
+        } }
     }
 }

@@ -140,14 +140,6 @@ internal fun View.isOutside(): Boolean = when ((this as? View.Whole)?.v1) {
     else -> false
 }
 
-/** What is done to the whole of an open diary; from all of it the cautions are in reach. */
-internal fun View.needsOpenDiary(): Boolean = when ((this as? View.Whole)?.v1) {
-    is WholeScreen.SetCode, is WholeScreen.Phrase, is WholeScreen.PhraseCheck, is WholeScreen.Copy,
-    is WholeScreen.EraseDays, is WholeScreen.AddPlan, is WholeScreen.Done,
-    -> true
-    else -> false
-}
-
 private fun day(text: String): LocalDate? = try {
     LocalDate.parse(text)
 } catch (_: DateTimeParseException) {

@@ -27,9 +27,9 @@ interface Go {
     /**
      * Something to write down. Without an [id] of the record's a new one is made; either stays the same for the form that is
      * shown, so that sending it again writes nothing twice. [happened]: when; nothing: now. [then]: where to go once it is
-     * written, in place of "it is kept".
+     * written, in place of "it is kept". [of]: the form, where a screen has several; what was begun in the others stays.
      */
-    fun tell(told: Told, id: String? = null, happened: Instant? = null, then: Does? = null)
+    fun tell(told: Told, id: String? = null, happened: Instant? = null, then: Does? = null, of: Form = Form.ALL)
 
     /** Something is asked of the diary as a whole. */
     fun whole(request: WholeRequest)
@@ -41,10 +41,20 @@ interface Go {
     fun note(request: Request)
 }
 
+/** A form of a screen that has several: what it is called there, and its [fields]. */
+class Form(val name: String, vararg fields: String) {
+    internal val fields = fields.toList()
+
+    companion object {
+        /** All that is on the screen. */
+        val ALL = Form("")
+    }
+}
+
 /** Whoever shows what the ways lead to: the window. */
 interface Shows {
     /** A screen. [anew]: it is another one than before, so it begins at its top. */
-    fun show(view: View, words: FormWords, drafts: Drafts, anew: Boolean)
+    fun show(seen: Answer.Seen, drafts: Drafts, anew: Boolean)
 
     /** What the phone has to do. */
     fun carryOut(duties: List<Duty>)
@@ -75,13 +85,16 @@ class Ways(private val door: Door) : Go {
     /** What is shown. */
     internal val view: View? get() = seen?.view
 
+    /** The words it came with. */
+    internal val words: FormWords? get() = seen?.words
+
     /** Told whenever there is or is no way back inside the app. */
     var changed: (Boolean) -> Unit = {}
 
     /** A window shows from now on; what was there is there again. */
     fun attach(to: Shows) {
         shows = to
-        seen?.let { to.show(it.view, it.words, drafts, anew = false) } ?: begin()
+        seen?.let { to.show(it, drafts, anew = false) } ?: begin()
         // What was answered while no window was there.
         val now = owed.toList()
         owed.clear()
@@ -131,16 +144,16 @@ class Ways(private val door: Door) : Go {
 
     override fun whole(request: WholeRequest) = ask(null) { door.whole(request, it) }
 
-    override fun tell(told: Told, id: String?, happened: Instant?, then: Does?) {
+    override fun tell(told: Told, id: String?, happened: Instant?, then: Does?, of: Form) {
         if (waiting) return
         ownWay()
-        val under = drafts.id ?: id
-        drafts.id = under
+        val under = drafts.id(of.name) ?: id?.takeUnless(drafts::used)
+        drafts.named(of.name, under)
         ask(null, came = { answer ->
             // The form has done its work: another one begins empty, and under an id of its own.
-            drafts.clear()
+            if (of === Form.ALL) drafts.clear() else drafts.sent(of.name, of.fields)
             if (then == null) arrived(null, answer) else press(then)
-        }) { answered -> door.tell(told, under, happened, { drafts.id = it }, answered) }
+        }) { answered -> door.tell(told, under, happened, { drafts.named(of.name, it) }, answered) }
     }
 
     override fun now(request: Request) = ask(null, drop = false) { door.ask(request, it) }
@@ -207,7 +220,7 @@ class Ways(private val door: Door) : Go {
             saved = emptyList()
             if (on != Does.Today) return press(on)
         }
-        shows?.show(answer.view, answer.words, drafts, anew)
+        shows?.show(answer, drafts, anew)
     }
 
     private companion object {

@@ -57,6 +57,10 @@ class FilesTest : DocumentsSeen {
 
     private fun documents(waiting: Waiting) = Documents(activity, waiting, Executor(queue::add), this) { 1000L }
 
+    override fun handedOver() {
+        seen += "handed over"
+    }
+
     override fun working(saving: Boolean) {
         seen += if (saving) "saving" else "reading"
     }

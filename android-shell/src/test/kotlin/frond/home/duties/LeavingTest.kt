@@ -160,7 +160,8 @@ class LeavingTest {
 
     private var locked = 0
     private var hasCode = true
-    private val lock = LockClock(context, { hasCode }, { locked++ })
+    private var after = AFTER
+    private val lock = LockClock(context, { hasCode }, { locked++ }, { after })
 
     private fun pass(millis: Long) = shadowOf(Looper.getMainLooper()).idleFor(millis, TimeUnit.MILLISECONDS)
 
@@ -181,13 +182,13 @@ class LeavingTest {
         lock.begin()
         lock.inFront()
         lock.behind()
-        pass(LockClock.AFTER_MILLIS - 1000)
+        pass(AFTER - 1000)
         lock.inFront()
         assertEquals(0, locked)
-        pass(LockClock.AFTER_MILLIS * 2)
+        pass(AFTER * 2)
         assertEquals("in front it does not lock", 0, locked)
         lock.behind()
-        pass(LockClock.AFTER_MILLIS)
+        pass(AFTER)
         assertEquals(1, locked)
         lock.inFront()
         assertEquals("once is enough", 1, locked)
@@ -198,8 +199,18 @@ class LeavingTest {
         lock.begin()
         lock.behind()
         // Time goes by, and nothing runs.
-        SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + LockClock.AFTER_MILLIS + 1)
+        SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + AFTER + 1)
         lock.inFront()
+        assertEquals(1, locked)
+    }
+
+    @Test
+    fun `at once is at once`() {
+        after = 0
+        lock.begin()
+        lock.inFront()
+        lock.behind()
+        idle()
         assertEquals(1, locked)
     }
 
@@ -209,8 +220,12 @@ class LeavingTest {
         lock.begin()
         context.sendBroadcast(Intent(Intent.ACTION_SCREEN_OFF))
         lock.behind()
-        pass(LockClock.AFTER_MILLIS * 2)
+        pass(AFTER * 2)
         lock.inFront()
         assertEquals(0, locked)
+    }
+
+    private companion object {
+        const val AFTER = 2 * 60 * 1000L
     }
 }

@@ -26,6 +26,7 @@ import frond.home.duties.files.Opening
 import frond.home.duties.files.Read
 import frond.home.duties.files.Waiting
 import frond.home.looked.FrondRunner
+import frond.home.looked.TestApp
 import frond.home.screens.Notices
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -43,7 +44,7 @@ import java.util.concurrent.Executor
 
 @RunWith(FrondRunner::class)
 class PhoneDutiesTest {
-    private val app = RuntimeEnvironment.getApplication()
+    private val app = RuntimeEnvironment.getApplication() as TestApp
     private val activity: Activity = Robolectric.buildActivity(Activity::class.java).setup().get()
     private val words = ownNames(FormWords::class.java) as FormWords
     private val said = mutableListOf<String>()
@@ -51,7 +52,7 @@ class PhoneDutiesTest {
     private val limits = Limits(linkBytes = 100, planFileBytes = 1000, copyBytes = 5000)
     private val place: Uri = Uri.parse("content://elsewhere/1")
 
-    private fun duties(of: Activity = activity) = PhoneDuties(of, waiting, Executor { it.run() }, { limits }, { words }, said::add)
+    private fun duties(of: Activity = activity) = PhoneDuties(of, waiting, Executor { it.run() }, { limits }, { words }) { said += it ?: "nothing more" }
 
     private val phone = duties()
 
@@ -217,7 +218,7 @@ class PhoneDutiesTest {
     private fun planned(count: Int) = Duty.PlanReminders(
         PlanReminders(
             List(count) {
-                val at = System.currentTimeMillis() + (it + 1) * 3_600_000L
+                val at = app.clock.millis() + (it + 1) * 3_600_000L
                 PlannedReminder(frond.core.Instant(at, 7200, null), frond.core.Instant(at + 3_600_000, 7200, null))
             },
             "A moment for you", 15,

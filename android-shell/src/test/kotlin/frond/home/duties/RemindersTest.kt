@@ -4,7 +4,6 @@ import android.Manifest
 import android.app.AlarmManager
 import android.app.Notification
 import android.app.NotificationManager
-import android.content.Context
 import android.content.Intent
 import frond.home.MainActivity
 import frond.home.duties.reminders.Notices
@@ -15,6 +14,7 @@ import frond.home.duties.reminders.ReminderTime
 import frond.home.duties.reminders.ReminderWords
 import frond.home.duties.reminders.Reminders
 import frond.home.looked.FrondRunner
+import frond.home.looked.TestApp
 import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -35,13 +35,13 @@ import java.util.TimeZone
 
 @RunWith(FrondRunner::class)
 class RemindersTest {
-    private val context: Context = RuntimeEnvironment.getApplication()
+    private val context = RuntimeEnvironment.getApplication() as TestApp
     private val alarms = shadowOf(context.getSystemService(AlarmManager::class.java))
     private val notices = shadowOf(context.getSystemService(NotificationManager::class.java))
     private val zoneBefore = TimeZone.getDefault()
 
-    /** The receivers that the manifest names read the machine's own clock, so plans are laid around it. */
-    private val now = LocalDateTime.now(ZoneOffset.UTC).withNano(0)
+    /** The receivers that the manifest names read the app's clock, so plans are laid around it. */
+    private val now = LocalDateTime.ofInstant(context.clock.instant(), ZoneOffset.UTC).withNano(0)
 
     @Before
     fun zone() {
@@ -132,7 +132,7 @@ class RemindersTest {
     @Test
     fun `the alarm itself reaches the receiver that the manifest names`() {
         Reminders(context).replace(plan(listOf(ReminderTime(now.plusSeconds(1), now.plusHours(12)))))
-        Thread.sleep(1500)
+        shadowOf(android.os.Looper.getMainLooper()).idleFor(java.time.Duration.ofMillis(1500))
         comes()
         assertNotNull(shown())
     }

@@ -1,5 +1,6 @@
 package frond.home.duties
 
+import android.app.Activity
 import android.app.NotificationManager
 import android.content.Intent
 import android.net.Uri
@@ -9,10 +10,16 @@ import android.widget.TextView
 import frond.core.Does
 import frond.core.Frond
 import frond.core.FrondException
+import frond.core.LockAfter
+import frond.core.Standing
 import frond.core.View
 import frond.core.WholeRequest
 import frond.core.WholeScreen
 import frond.home.MainActivity
+import frond.home.door.Again
+import frond.home.door.Answer
+import frond.home.door.Door
+import frond.home.door.ErasesLast
 import frond.home.duties.files.SealedFile
 import frond.home.duties.files.SharedFiles
 import frond.home.duties.keys.BoxFailure
@@ -20,10 +27,13 @@ import frond.home.duties.keys.BoxTrouble
 import frond.home.duties.keys.Keys
 import frond.home.duties.keys.Marks
 import frond.home.duties.keys.PhoneKeys
-import frond.home.duties.leaving.LockClock
 import frond.home.looked.FrondRunner
 import frond.home.looked.Opened
+import frond.home.looked.Person
 import frond.home.looked.TestApp
+import frond.home.looked.all
+import frond.home.looked.go
+import frond.home.screens.SEND
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNotEquals
@@ -48,7 +58,7 @@ class WiredTest {
     private val folder = File(app.noBackupFilesDir, "another").path
 
     private fun core() = Frond(
-        folder, "en", frond.core.Covered(true, true, true, true, true),
+        folder, "en", frond.core.Covered(true, true, true, true, true, true),
         PhoneKeys(Keys(box), Marks(File(app.noBackupFilesDir, "other-marks"))),
     )
 
@@ -157,7 +167,7 @@ class WiredTest {
             activity.ways.press(Does.Today)
             settle()
             controller.pause().stop()
-            shadowOf(Looper.getMainLooper()).idleFor(LockClock.AFTER_MILLIS, TimeUnit.MILLISECONDS)
+            shadowOf(Looper.getMainLooper()).idleFor(AFTER, TimeUnit.MILLISECONDS)
             controller.restart().start().resume()
             settle()
             assertEquals("Your code", title)
@@ -165,6 +175,88 @@ class WiredTest {
             activity.ways.press(Does.Today)
             settle()
             assertEquals("Your code", title)
+        }
+    }
+
+    @Test
+    fun `it locks after the time that was chosen, and not at once while a file is chosen`() {
+        with(Opened()) {
+            val she = Person(this)
+            she.press(Does.StartNew)
+            activity.ways.whole(WholeRequest.SetCode("2580", "2580"))
+            settle()
+            go(Does.Settings)
+            she.choose("lock", LockAfter.AT_ONCE)
+            she.press("keep:lock")
+            assertEquals(listOf<Any?>(LockAfter.AT_ONCE), she.chosen("lock"))
+            go(Does.AcceptProgramme)
+            all(activity.window.decorView).filterIsInstance<android.widget.Button>().first { it.text.toString() == words.fields.chooseFile }.performClick()
+            settle()
+            controller.pause().stop()
+            settle()
+            assertTrue("the picker is Frond's own", app.door.lockAfterMillis == 0L)
+            shadowOf(activity).receiveResult(checkNotNull(shadowOf(activity).nextStartedActivityForResult).intent, Activity.RESULT_CANCELED, null)
+            controller.restart().start().resume()
+            settle()
+            assertNotEquals("Your code", title)
+            controller.pause().stop()
+            settle()
+            controller.restart().start().resume()
+            settle()
+            assertEquals("Your code", title)
+        }
+    }
+
+    @Test
+    fun `the screen that asks for the code speaks the language that was chosen, in the next process too`() {
+        with(Opened()) {
+            activity.ways.whole(WholeRequest.StartNew)
+            settle()
+            go(Does.Settings)
+            val she = Person(this)
+            she.choose("language", "es")
+            she.press(SEND)
+            activity.ways.whole(WholeRequest.SetCode("2580", "2580"))
+            settle()
+        }
+        app.newProcess()
+        with(Opened()) {
+            assertEquals("Tu código", title)
+            activity.ways.whole(WholeRequest.GiveCode("2580"))
+            settle()
+            activity.ways.whole(WholeRequest.EraseAll)
+            settle()
+        }
+        app.newProcess()
+        // With the diary its language goes as well.
+        assertEquals("Nothing is here yet", Opened().title)
+    }
+
+    @Test
+    fun `what was to be remembered is taken back before anything is erased, and is there again where nothing was`() {
+        val asked = mutableListOf<String>()
+        var open = true
+        val core = object : Door by app.door {
+            override fun press(does: Does, answered: (Answer) -> Unit) = app.behind.execute {
+                asked += "erased"
+                val standing = Standing(open, coded = false, lockAfterSeconds = null, language = null)
+                app.door.whole(WholeRequest.Begin) { answered(Answer.Trouble("", Again.STAY, it.words, standing)) }
+            }
+        }
+        val door = ErasesLast(core, app.behind) {
+            asked += "taken back"
+            val back = { asked += "put back"; Unit }
+            back
+        }
+        with(Opened()) {
+            door.press(Does.EraseAllNow) {}
+            settle()
+            assertEquals(listOf("taken back", "erased", "put back"), asked)
+            asked.clear()
+            open = false
+            door.press(Does.EraseAllNow) {}
+            settle()
+            assertEquals(listOf("taken back", "erased"), asked)
         }
     }
 
@@ -177,7 +269,7 @@ class WiredTest {
             settle()
             val before = title
             controller.pause().stop()
-            shadowOf(Looper.getMainLooper()).idleFor(LockClock.AFTER_MILLIS * 2, TimeUnit.MILLISECONDS)
+            shadowOf(Looper.getMainLooper()).idleFor(AFTER * 2, TimeUnit.MILLISECONDS)
             controller.restart().start().resume()
             settle()
             assertEquals(before, title)
@@ -217,7 +309,7 @@ class WiredTest {
             activity.ways.whole(WholeRequest.StartNew)
             settle()
             val words = frond.home.duties.reminders.ReminderWords("A moment for you", "Reminders", "Later", "Done")
-            val soon = java.time.LocalDateTime.now().plusHours(1)
+            val soon = java.time.LocalDateTime.now(app.clock).plusHours(1)
             val time = frond.home.duties.reminders.ReminderTime(soon, soon.plusHours(1))
             frond.home.duties.reminders.Reminders(app).replace(frond.home.duties.reminders.ReminderPlan(listOf(time), words, 15))
             val alarms = shadowOf(app.getSystemService(android.app.AlarmManager::class.java))
@@ -227,5 +319,9 @@ class WiredTest {
             idle()
             assertEquals(0, alarms.scheduledAlarms.size)
         }
+    }
+
+    private companion object {
+        const val AFTER = 2 * 60 * 1000L
     }
 }

@@ -1,6 +1,6 @@
 package frond.home.looked
 
-import android.app.Activity
+import android.graphics.Bitmap
 import android.graphics.Rect
 import android.view.View
 import android.view.ViewGroup
@@ -28,23 +28,13 @@ import java.util.Locale
  * what was drawn), no text cut, nothing off the side, one heading that is the title, the way out in reach, and no name of
  * a message where its words should be.
  */
-fun Activity.checked(what: String, shown: Shown) {
-    settle()
-    val frame = checkNotNull(window.decorView.findViewById<Frame>(R.id.frame)) { "$what: no frame" }
-    val wrong = mutableListOf<String>()
-    whole(frame) {
-        wrong += cut(frame)
-        wrong += accessible(frame)
-        wrong += contrast(frame)
-        wrong += small(frame)
-    }
-    wrong += words(frame)
+fun checked(what: String, shown: Shown, frame: Frame, drawn: Bitmap) {
+    val wrong = cut(frame) + accessible(frame, drawn) + contrast(frame, drawn) + small(frame) + words(frame)
     if (wrong.isNotEmpty()) fail("$what, ${shown.tag}:\n" + wrong.distinct().joinToString("\n"))
 }
 
 /** Google's Accessibility Test Framework for Android 3.1, with a picture for its contrast checks. */
-private fun accessible(frame: Frame): List<String> {
-    val picture = drawn(frame)
+private fun accessible(frame: Frame, picture: Bitmap): List<String> {
     val parameters = Parameters().apply { putScreenCapture(BitmapImage(picture)) }
     val hierarchy = AccessibilityHierarchyAndroid.newBuilder(frame).build()
     return AccessibilityCheckPreset.getAccessibilityHierarchyChecksForPreset(AccessibilityCheckPreset.LATEST)
@@ -70,18 +60,35 @@ private fun excused(result: AccessibilityHierarchyCheckResult): Boolean = when (
 }
 
 /** The colour of each text against the colour that most of its own ground has: 4.5 to 1 (WCAG 2.2, 1.4.3). */
-private fun contrast(frame: Frame): List<String> {
-    val picture = drawn(frame)
+private fun contrast(frame: Frame, picture: Bitmap): List<String> {
     return all(frame).filterIsInstance<TextView>().filter { it.isShown && it.text.isNotBlank() }.mapNotNull { view ->
         val at = Rect(view.scrollX, view.scrollY, view.scrollX + view.width, view.scrollY + view.height)
         frame.offsetDescendantRectToMyCoords(view, at)
         if (!at.intersect(0, 0, picture.width, picture.height)) return@mapNotNull null
         val pixels = IntArray(at.width() * at.height())
         picture.getPixels(pixels, 0, at.width(), at.left, at.top, at.width(), at.height())
-        val ground = pixels.groupBy { it }.maxBy { it.value.size }.key
+        val ground = most(pixels)
         val ratio = ContrastUtils.calculateContrastRatio(view.currentTextColor, ground)
         if (ratio >= 4.5) null else "contrast $ratio: \"${view.text.take(40)}\""
     }
+}
+
+/** What most of them are. */
+private fun most(pixels: IntArray): Int {
+    pixels.sort()
+    var most = pixels[0]
+    var length = 0
+    var at = 0
+    while (at < pixels.size) {
+        var end = at
+        while (end < pixels.size && pixels[end] == pixels[at]) end++
+        if (end - at > length) {
+            most = pixels[at]
+            length = end - at
+        }
+        at = end
+    }
+    return most
 }
 
 /** Whatever is pressed is at least 48 dp high and wide (Android's own measure for touch targets). */

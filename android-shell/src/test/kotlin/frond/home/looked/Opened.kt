@@ -4,6 +4,7 @@ import android.os.Bundle
 import android.os.Looper
 import android.view.View
 import android.widget.TextView
+import frond.core.FormWords
 import frond.home.MainActivity
 import frond.home.R
 import org.junit.Assert.assertEquals
@@ -48,6 +49,9 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
         }
     }
 
+    /** The words of the phone's own controls. */
+    val words: FormWords get() = checkNotNull(activity.ways.words) { "nothing is shown" }
+
     fun texts(): List<TextView> = all(activity.window.decorView).filterIsInstance<TextView>().filter { it.isShown }
 
     val title: String get() = texts().single { it.id == R.id.title }.text.toString()
@@ -68,7 +72,6 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
         // A look that is not the one asked for would be looked at in vain.
         assertEquals(name, shown.language, frame.resources.configuration.locales[0].toLanguageTag())
         assertEquals(name, shown == Shown.MIRRORED, frame.layoutDirection == View.LAYOUT_DIRECTION_RTL)
-        activity.picture(name, shown)
-        activity.checked(name, shown)
+        activity.looked(name, shown)
     }
 }

@@ -1,8 +1,12 @@
 package frond.home.looked
 
+import android.app.Activity
+import android.app.AlertDialog
 import android.app.DatePickerDialog
 import android.app.TimePickerDialog
 import android.content.DialogInterface
+import android.content.Intent
+import android.net.Uri
 import android.view.KeyEvent
 import android.view.View
 import android.view.ViewGroup
@@ -15,7 +19,10 @@ import frond.core.Screen
 import frond.core.Told
 import frond.home.door.Answer
 import frond.home.parts.Clock
+import org.robolectric.Shadows.shadowOf
 import org.robolectric.shadows.ShadowDialog
+import java.io.ByteArrayInputStream
+import java.io.ByteArrayOutputStream
 import java.time.LocalDate
 import java.time.LocalTime
 
@@ -30,6 +37,15 @@ class Person(val opened: Opened) {
     fun sees(what: Any): Boolean = buttons(what).isNotEmpty()
 
     private fun buttons(what: Any) = views.filter { it is Button && it !is CompoundButton && it.isClickable && it.tag == what }
+
+    /** Presses the first thing that stands for something of this kind, such as one entry of a list. */
+    inline fun <reified T> pressA() = pressFirst { it is T }
+
+    fun pressFirst(of: (Any) -> Boolean) {
+        val found = views.firstOrNull { view -> view is Button && view !is CompoundButton && view.isClickable && view.tag?.let(of) == true }
+        checkNotNull(found) { "nothing of this kind on \"${opened.title}\": ${pressable()}" }.performClick()
+        opened.settle()
+    }
 
     /** Presses what stands for this. */
     fun press(what: Any) {
@@ -84,6 +100,12 @@ class Person(val opened: Opened) {
         opened.settle()
     }
 
+    /** Chooses the answer at this place. */
+    fun chooseAt(name: String, at: Int) {
+        all(field(name)).filterIsInstance<CompoundButton>()[at].performClick()
+        opened.settle()
+    }
+
     /** What is chosen there. */
     fun chosen(name: String): List<Any?> = all(field(name)).filter { it is CompoundButton && it.isChecked }.map { it.tag }
 
@@ -103,21 +125,56 @@ class Person(val opened: Opened) {
     fun typed(name: String): String = all(field(name)).filterIsInstance<EditText>().single().text.toString()
 
     /** Picks a day with the phone's own picker. */
-    fun pick(name: String, day: LocalDate) {
-        all(field(name)).filterIsInstance<Button>().first().performClick()
-        val dialog = ShadowDialog.getLatestDialog() as DatePickerDialog
-        dialog.updateDate(day.year, day.monthValue - 1, day.dayOfMonth)
+    fun pick(name: String, day: LocalDate) = picks<DatePickerDialog>(name) { it.updateDate(day.year, day.monthValue - 1, day.dayOfMonth) }
+
+    /** Picks a time with the phone's own picker. */
+    fun pick(name: String, time: LocalTime) = picks<TimePickerDialog>(name) { it.updateTime(time.hour, time.minute) }
+
+    private inline fun <reified T : AlertDialog> picks(name: String, set: (T) -> Unit) {
+        val buttons = all(field(name)).filter { it is Button && it !is CompoundButton && it.isShown }
+        // What empties a field stands behind what fills it; what was added to a list stands before what adds.
+        (if (name == "times") buttons.last() else buttons.first()).performClick()
+        opened.settle()
+        val dialog = ShadowDialog.getLatestDialog() as T
+        set(dialog)
         dialog.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
         opened.settle()
     }
 
-    /** Picks a time with the phone's own picker. */
-    fun pick(name: String, time: LocalTime) {
-        all(field(name)).filterIsInstance<Button>().first().performClick()
-        val dialog = ShadowDialog.getLatestDialog() as TimePickerDialog
-        dialog.updateTime(time.hour, time.minute)
-        dialog.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
+    /** What the button of a day or a time says. */
+    fun picked(name: String): String = (all(field(name)).first { it is Button } as Button).text.toString()
+
+    /** Chooses this file with the phone's picker, which is another program. */
+    fun choosesFile(name: String, bytes: ByteArray) {
+        all(field(name)).first { it is Button }.performClick()
         opened.settle()
+        answers(Intent.ACTION_OPEN_DOCUMENT) { uri ->
+            shadowOf(opened.activity.contentResolver).registerInputStream(uri, ByteArrayInputStream(bytes))
+        }
+    }
+
+    /** Answers "where shall it go?" with a place of her own, and chooses one; its name, and what was written there. */
+    fun savesFile(): Pair<String, ByteArray> {
+        val asks = checkNotNull(ShadowDialog.getLatestDialog() as? AlertDialog) { "it was not asked where it shall go" }
+        asks.getButton(DialogInterface.BUTTON_POSITIVE).performClick()
+        opened.settle()
+        val written = ByteArrayOutputStream()
+        val asked = answers(Intent.ACTION_CREATE_DOCUMENT) { uri ->
+            shadowOf(opened.activity.contentResolver).registerOutputStream(uri, written)
+        }
+        return checkNotNull(asked.getStringExtra(Intent.EXTRA_TITLE)) to written.toByteArray()
+    }
+
+    /** The other program that was opened answers with a place. */
+    private fun answers(action: String, prepare: (Uri) -> Unit): Intent {
+        val asked = checkNotNull(shadowOf(opened.activity).nextStartedActivityForResult) { "no other program was opened" }
+        check(asked.intent.action == action) { asked.intent.toString() }
+        val uri = Uri.parse("content://invented.elsewhere/${places++}")
+        prepare(uri)
+        shadowOf(opened.activity).receiveResult(asked.intent, Activity.RESULT_OK, Intent().setData(uri))
+        opened.settle()
+        opened.settle()
+        return asked.intent
     }
 
     /** Opens what is folded under this name. */
@@ -130,6 +187,11 @@ class Person(val opened: Opened) {
     fun back() {
         opened.activity.onKeyUp(KeyEvent.KEYCODE_BACK, KeyEvent(KeyEvent.ACTION_UP, KeyEvent.KEYCODE_BACK))
         opened.settle()
+    }
+
+    private companion object {
+        /** No two files lie at the same place. */
+        var places = 0
     }
 }
 

@@ -7,8 +7,7 @@ import frond.home.R
 import frond.home.looked.FrondRunner
 import frond.home.looked.Shown
 import frond.home.looked.all
-import frond.home.looked.checked
-import frond.home.looked.picture
+import frond.home.looked.looked
 import frond.home.looked.settle
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -16,15 +15,15 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.Robolectric
-import java.util.Locale
 
 /** Every part in every look, with invented words. */
 @RunWith(FrondRunner::class)
 class PartsTest {
     private val words = ControlWords(
-        Locale.ENGLISH, "open", "closed", "less", "more", "chosen", "not chosen", "No day", "No time", "Choose a day",
+        "open", "closed", "less", "more", "chosen", "not chosen", "No day", "No time", "Choose a day",
         "Choose a time", "Show", "Hide", "It is shown", "It is hidden", "One moment", "Please look at this", "Put right",
         (0..10).map { "$it of 10" },
+        (0..31).map { "$it" },
     )
 
     class Bare : Activity() {
@@ -38,7 +37,7 @@ class PartsTest {
         shown.set()
         val activity = Robolectric.buildActivity(Bare::class.java).setup().get()
         val frame = Frame(activity, ToPress("Leave") {}, ToPress("Something is not right") {})
-        Parts(activity, frame.column, FormState(words, drafts) {}).fill()
+        Parts(activity, frame.column, FormState(words, drafts, { day, said -> said("the day $day") }, { time, said -> said("the time $time") }) {}).fill()
         activity.setContentView(frame)
         settle()
         return activity
@@ -77,8 +76,7 @@ class PartsTest {
             everything()
             wrongs(listOf(Wrong("one", "Choose one of these."), Wrong("with", "Say with whom.")))
         }
-        activity.picture("parts", shown)
-        activity.checked("parts", shown)
+        activity.looked("parts", shown)
     }
 
     @Test fun `in the light`() = look(Shown.LIGHT)

@@ -13,7 +13,8 @@ import frond.core.KeyKeeper
 import frond.core.Moment
 import frond.core.WholeRequest
 import frond.home.looked.FrondRunner
-import frond.home.looked.Hand
+import frond.home.looked.Person
+import frond.home.looked.Shown
 import frond.home.looked.Opened
 import frond.home.looked.SoftKeeper
 import frond.home.looked.TestApp
@@ -48,36 +49,47 @@ class AcrossTheBorderTest {
         }
     }
 
-    private fun begun(): Hand {
-        val hand = Hand(Opened())
-        hand.press(Does.StartNew)
-        hand.press(Does.Today)
-        hand.press(Does.Questions)
-        hand.type("text", "An invented question, kept before the trouble.")
-        hand.press(SEND)
-        return hand
+    private fun begun(): Person {
+        val she = Person(Opened())
+        she.press(Does.StartNew)
+        she.press(Does.Today)
+        she.press(Does.Questions)
+        she.type("text", "An invented question, kept before the trouble.")
+        she.press(SEND)
+        return she
     }
 
     /** The process ends and another begins. */
-    private fun later(): Hand {
+    private fun later(): Person {
         app.newProcess()
-        return Hand(Opened())
+        return Person(Opened())
+    }
+
+    /** What stands in the way of a diary, in every look; each time in a process of its own. */
+    private fun everywhere(name: String) {
+        for (shown in Shown.entries) {
+            app.newProcess()
+            with(Opened(shown)) {
+                looked(name)
+                controller.pause().stop().destroy()
+            }
+        }
     }
 
     @Test
     fun `a key store that throws when a diary is begun`() {
         val keeper = Throwing()
         app.keeper = keeper
-        val hand = Hand(Opened())
+        val she = Person(Opened())
         keeper.throws = true
-        hand.press(Does.StartNew)
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c01-keeper-throws-begin")
+        she.press(Does.StartNew)
+        saysNothingOfTheInside(she.opened)
+        she.opened.looked("c01-keeper-throws-begin")
         keeper.throws = false
-        if (hand.there(Does.Today)) hand.press(Does.Today)
-        hand.press(Does.StartNew)
-        hand.press(Does.Today)
-        assertTrue("nothing stands in the way afterwards", hand.there(Does.More))
+        if (she.sees(Does.Today)) she.press(Does.Today)
+        she.press(Does.StartNew)
+        she.press(Does.Today)
+        assertTrue("nothing stands in the way afterwards", she.sees(Does.More))
     }
 
     @Test
@@ -86,48 +98,50 @@ class AcrossTheBorderTest {
         app.keeper = keeper
         begun()
         keeper.throws = true
-        val hand = later()
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c02-keeper-throws-open")
-        assertTrue("it can be tried again", hand.there(Does.Today))
+        val she = later()
+        saysNothingOfTheInside(she.opened)
+        she.opened.looked("c02-keeper-throws-open")
+        assertTrue("it can be tried again", she.sees(Does.Today))
         keeper.throws = false
-        hand.press(Does.Today)
-        assertTrue("and then it opens", hand.there(Does.More))
+        she.press(Does.Today)
+        assertTrue("and then it opens", she.sees(Does.More))
     }
 
     @Test
     fun `a disk that is full`() {
-        val hand = begun()
+        val she = begun()
         // Room for what is coming was made ahead, so some entries can still be kept; the one behind them cannot.
         val long = "An invented question for a full disk. ".repeat(24).trim()
         full(diary.resolve("journal").length()) {
             var kept = 0
-            while (!hand.on.says("Free some space")) {
+            while (!she.opened.says("Free some space")) {
                 check(kept++ < 200) { "the disk is never full" }
-                hand.type("text", long)
-                hand.press(SEND)
+                she.type("text", long)
+                she.press(SEND)
             }
-            saysNothingOfTheInside(hand.on)
-            hand.on.looked("c03-disk-full")
-            assertEquals("nothing typed is lost", long, hand.edit("text").text.toString())
+            saysNothingOfTheInside(she.opened)
+            assertEquals("nothing typed is lost", long, she.typed("text"))
         }
-        val before = hand.on.texts().count { it.text.toString() == long && it !is EditText }
-        hand.press(SEND)
-        assertEquals("with room again it is kept, once", before + 1, hand.on.texts().count { it.text.toString() == long && it !is EditText })
-        assertEquals("", hand.edit("text").text.toString())
+        // Pictures are files, too: taken once there is room again, and of the screen that is still shown.
+        assertTrue("it still says so", she.opened.says("Free some space"))
+        she.opened.looked("c03-disk-full")
+        val before = she.opened.texts().count { it.text.toString() == long && it !is EditText }
+        she.press(SEND)
+        assertEquals("with room again it is kept, once", before + 1, she.opened.texts().count { it.text.toString() == long && it !is EditText })
+        assertEquals("", she.typed("text"))
     }
 
     @Test
     fun `a disk that fails in the middle of an entry`() {
-        val hand = begun()
-        hand.type("text", "An invented question that may be there.")
-        full(0) { hand.press(SEND) }
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c10-disk-failed")
-        assertTrue("it says what to do", hand.on.says("look whether your last entry is there"))
-        assertEquals("nothing typed is lost", "An invented question that may be there.", hand.edit("text").text.toString())
-        hand.press(SEND)
-        assertEquals("once", 1, hand.on.texts().count { "may be there" in it.text })
+        val she = begun()
+        she.type("text", "An invented question that may be there.")
+        full(0) { she.press(SEND) }
+        saysNothingOfTheInside(she.opened)
+        she.opened.looked("c10-disk-failed")
+        assertTrue("it says what to do", she.opened.says("look whether your last entry is there"))
+        assertEquals("nothing typed is lost", "An invented question that may be there.", she.typed("text"))
+        she.press(SEND)
+        assertEquals("once", 1, she.opened.texts().count { "may be there" in it.text })
     }
 
     @Test
@@ -138,12 +152,12 @@ class AcrossTheBorderTest {
         // Behind the two copies of the header, inside the first entries.
         for (at in 8192 + 64 until 8192 + 96) bytes[at] = (bytes[at] + 1).toByte()
         journal.writeBytes(bytes)
-        val hand = later()
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c04-damaged")
-        assertTrue("it leads to how the diary is kept", hand.there(Does.Keeping))
-        hand.press(Does.Keeping)
-        hand.on.looked("c05-damaged-keeping")
+        val she = later()
+        saysNothingOfTheInside(she.opened)
+        assertTrue("it leads to how the diary is kept", she.sees(Does.Keeping))
+        she.press(Does.Keeping)
+        she.opened.looked("c05-damaged-keeping")
+        everywhere("c04-damaged")
     }
 
     @Test
@@ -151,10 +165,10 @@ class AcrossTheBorderTest {
         begun()
         val keys = diary.resolve("keys")
         keys.writeBytes(ByteArray(keys.length().toInt()) { 7 })
-        val hand = later()
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c06-keys-damaged")
-        assertTrue("a copy can be restored", hand.there(Does.Restore) || hand.there(Does.RestoreCopy))
+        val she = later()
+        saysNothingOfTheInside(she.opened)
+        assertTrue("a copy can be restored", she.sees(Does.Restore) || she.sees(Does.RestoreCopy))
+        everywhere("c06-keys-damaged")
     }
 
     @Test
@@ -164,24 +178,24 @@ class AcrossTheBorderTest {
         val bytes = journal.readBytes()
         newer(bytes)
         journal.writeBytes(bytes)
-        val hand = later()
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c07-newer")
+        val she = later()
+        saysNothingOfTheInside(she.opened)
         assertTrue("nothing was touched", bytes.contentEquals(journal.readBytes()))
-        assertFalse("and nothing offers to replace it", hand.there(Does.StartNew))
+        assertFalse("and nothing offers to replace it", she.sees(Does.StartNew))
+        everywhere("c07-newer")
     }
 
     @Test
     fun `a diary that is open elsewhere`() {
         begun()
         app.newProcess()
-        val other = Frond(diary.path, "en", Covered(true, true, true, true, true), app.keeper)
+        val other = Frond(diary.path, "en", Covered(true, true, true, true, true, true), app.keeper)
         other.use {
             it.whole(WholeRequest.Begin, now())
-            val hand = Hand(Opened())
-            saysNothingOfTheInside(hand.on)
-            hand.on.looked("c08-open-elsewhere")
-            assertTrue("it can be tried again", hand.there(Does.Today))
+            val she = Person(Opened())
+            saysNothingOfTheInside(she.opened)
+            she.opened.looked("c08-open-elsewhere")
+            assertTrue("it can be tried again", she.sees(Does.Today))
         }
     }
 
@@ -189,10 +203,10 @@ class AcrossTheBorderTest {
     fun `a key that is gone`() {
         begun()
         app.keeper.forget()
-        val hand = later()
-        saysNothingOfTheInside(hand.on)
-        hand.on.looked("c09-key-gone")
-        assertTrue("the twelve words may open it", hand.there(Does.OpenByPhrase))
+        val she = later()
+        saysNothingOfTheInside(she.opened)
+        assertTrue("the twelve words may open it", she.sees(Does.OpenByPhrase))
+        everywhere("c09-key-gone")
     }
 
     private fun now() = Moment(1_772_442_000_000, "Europe/Madrid", 60, 1u, SystemClock.elapsedRealtime().toULong())

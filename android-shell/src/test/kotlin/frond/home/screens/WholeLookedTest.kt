@@ -1,17 +1,28 @@
 package frond.home.screens
 
+import frond.core.Action
 import frond.core.Does
+import frond.core.FormField
+import frond.core.LockAfter
+import frond.core.SorryScreen
+import frond.core.Standing
 import frond.core.SummaryClose
+import frond.core.View
+import frond.core.WholeScreen
+import frond.home.door.Answer
 import frond.home.looked.FrondRunner
-import frond.home.looked.Hand
 import frond.home.looked.Opened
 import frond.home.looked.Person
+import frond.home.looked.Plans
 import frond.home.looked.Shown
+import frond.home.parts.Drafts
 import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
-import java.io.File
 import java.time.LocalDate
+import java.time.LocalTime
 
 /**
  * Every screen of the diary as a whole, of the plan, of what was written and of what is set: reached by pressing, with the
@@ -39,13 +50,13 @@ class WholeLookedTest {
 
     private fun everything(shown: Shown) {
         val on = Opened(shown)
-        val hand = Hand(on)
+        val she = Person(on)
         on.seen("b01-no-diary")
-        hand.press(Does.StartNew)
-        hand.press(Does.Today)
+        she.press(Does.StartNew)
+        she.press(Does.Today)
         for (part in listOf(::more, ::plan, ::told, ::kept, ::remembered, ::summed, ::coded, ::erased)) {
             try {
-                part(hand)
+                part(she)
             } catch (stuck: IllegalStateException) {
                 wrong += "${part.name}: ${stuck.message}"
             }
@@ -53,154 +64,206 @@ class WholeLookedTest {
         assertEquals("", wrong.joinToString("\n"))
     }
 
-    private fun from(hand: Hand, does: Does, by: Does = Does.More) {
+    private fun from(she: Person, does: Does, by: Does = Does.More) {
         var left = 8
-        while (!hand.there(by) && left-- > 0) if (hand.there(Does.Today)) hand.press(Does.Today) else Person(hand.on).back()
-        hand.press(by)
-        if (does != by) hand.press(does)
+        while (!she.sees(by) && left-- > 0) if (she.sees(Does.Today)) she.press(Does.Today) else she.back()
+        she.press(by)
+        if (does != by) she.press(does)
     }
 
-    private fun more(hand: Hand) {
-        hand.press(Does.More)
-        hand.on.seen("b02-more")
-        hand.press(Does.Settings)
-        hand.on.seen("b03-settings")
-        from(hand, Does.Shows)
-        hand.on.seen("b04-shows")
-        from(hand, Does.Keeping)
-        hand.on.seen("b05-keeping")
-        from(hand, Does.Activities)
-        hand.on.seen("b06-activities-none")
+    private fun more(she: Person) {
+        she.press(Does.More)
+        she.opened.seen("b02-more")
+        she.press(Does.Settings)
+        she.opened.seen("b03-settings")
+        from(she, Does.Shows)
+        she.opened.seen("b04-shows")
+        from(she, Does.Keeping)
+        she.opened.seen("b05-keeping")
+        from(she, Does.Activities)
+        she.opened.seen("b06-activities-none")
     }
 
-    private fun plan(hand: Hand) {
-        from(hand, Does.AcceptProgramme)
-        hand.on.seen("b07-add-plan")
-        hand.press(SEND)
-        hand.on.seen("b08-add-plan-refused")
-        hand.choosesFile("file", plan)
-        hand.on.seen("b09-add-plan-chosen")
-        hand.press(SEND)
-        hand.on.seen("b10-accept")
-        hand.press("yes")
-        assertEquals("it has to be accepted knowingly", true, hand.there("yes"))
-        hand.on.seen("b11-accept-refused")
-        hand.choose("knowing", 0)
-        hand.press("yes")
-        from(hand, Does.Plan)
-        hand.on.seen("b12-plan")
+    private fun plan(she: Person) {
+        from(she, Does.AcceptProgramme)
+        she.opened.seen("b07-add-plan")
+        she.press(SEND)
+        she.opened.seen("b08-add-plan-refused")
+        she.choosesFile("file", Plans.quick())
+        she.opened.seen("b09-add-plan-chosen")
+        she.press(SEND)
+        she.opened.seen("b10-accept")
+        she.press("yes")
+        assertEquals("it has to be accepted knowingly", true, she.sees("yes"))
+        she.opened.seen("b11-accept-refused")
+        she.chooseAt("knowing", 0)
+        she.press("yes")
+        from(she, Does.Plan)
+        she.opened.seen("b12-plan")
     }
 
-    private fun told(hand: Hand) {
-        from(hand, Does.Questions)
-        hand.press(SEND)
-        hand.on.seen("b13-questions-refused")
-        hand.type("text", "Is an invented question good enough?")
-        hand.press(SEND)
-        hand.on.seen("b14-questions")
-        from(hand, Does.Activities)
-        hand.on.seen("b15-activities")
-        from(hand, Does.TimeOff)
-        hand.press(SEND)
-        hand.on.seen("b16-time-off-refused")
-        hand.pick("from", LocalDate.of(2026, 3, 5))
-        hand.pick("to", LocalDate.of(2026, 3, 8))
-        hand.press(SEND)
-        hand.on.seen("b17-time-off")
-        from(hand, Does.Ending)
-        hand.on.seen("b18-ending")
-        from(hand, Does.Entries)
-        hand.on.seen("b19-entries")
-        hand.pressA<Does.Entry>()
-        hand.on.seen("b20-entry")
-        from(hand, Does.Calendar(null))
-        hand.on.seen("b21-calendar")
+    private fun told(she: Person) {
+        from(she, Does.Questions)
+        she.press(SEND)
+        she.opened.seen("b13-questions-refused")
+        she.type("text", "Is an invented question good enough?")
+        she.press(SEND)
+        she.opened.seen("b14-questions")
+        from(she, Does.Activities)
+        she.opened.seen("b15-activities")
+        she.choose("able-0", 6)
+        she.chooseAt("reached-0", 3)
+        she.press("keep:able-0")
+        assertEquals("it was kept, and is asked anew", emptyList<Any?>(), she.chosen("able-0"))
+        assertEquals("what was begun beside it stays", 1, she.chosen("reached-0").size)
+        she.opened.seen("b15-activities-one-kept")
+        she.press("keep:reached-0")
+        from(she, Does.TimeOff)
+        she.press(SEND)
+        she.opened.seen("b16-time-off-refused")
+        she.pick("from", LocalDate.of(2026, 3, 5))
+        she.pick("to", LocalDate.of(2026, 3, 8))
+        she.press(SEND)
+        she.opened.seen("b17-time-off")
+        from(she, Does.Ending)
+        she.opened.seen("b18-ending")
+        from(she, Does.Entries)
+        she.opened.seen("b19-entries")
+        she.pressA<Does.Entry>()
+        she.opened.seen("b20-entry")
+        from(she, Does.Calendar(null))
+        she.opened.seen("b21-calendar")
     }
 
-    private fun kept(hand: Hand) {
-        from(hand, Does.Keeping)
-        hand.press(Does.MakePhrase)
-        hand.on.seen("b22-phrase")
-        hand.press(SEND)
-        hand.on.seen("b23-phrase-check")
-        hand.press(SEND)
-        hand.on.seen("b24-phrase-check-refused")
-        from(hand, Does.Keeping)
-        hand.press(Does.Restore)
-        hand.on.seen("b25-restore")
-        hand.press(Does.RestoreCopy)
-        hand.on.seen("b26-restore-copy")
-        hand.press(SEND)
-        hand.on.seen("b27-restore-copy-refused")
+    private fun kept(she: Person) {
+        from(she, Does.Keeping)
+        she.press(Does.MakePhrase)
+        she.opened.seen("b22-phrase")
+        she.press(SEND)
+        she.opened.seen("b23-phrase-check")
+        she.press(SEND)
+        she.opened.seen("b24-phrase-check-refused")
+        from(she, Does.Keeping)
+        she.press(Does.MakePhrase)
+        val twelve = (she.opened.whole as WholeScreen.Phrase).v1.words
+        she.press(SEND)
+        for (asked in (she.opened.whole as WholeScreen.PhraseCheck).v1.asked) {
+            val place = (asked.field as FormField.Word).place.toInt()
+            she.type("word-$place", twelve[place - 1])
+        }
+        she.press(SEND)
+        she.opened.seen("b24-phrase-done")
+        she.press(Does.MakeCopy)
+        she.opened.seen("b24-copy")
+        she.press(SEND)
+        val (_, copy) = she.savesFile()
+        she.opened.seen("b24-copy-saved")
+        she.press("kept")
+        she.opened.seen("b24-copy-kept")
+        from(she, Does.Keeping)
+        she.press(Does.Restore)
+        helps(she, "b25-restore")
+        she.press(Does.RestoreCopy)
+        helps(she, "b26-restore-copy")
+        she.press(SEND)
+        helps(she, "b27-restore-copy-refused")
+        she.choosesFile("file", copy)
+        assertFalse("that it is being read is over", she.opened.says(she.opened.words.files.reading))
+        helps(she, "b27-restore-copy-chosen")
+        she.type("phrase", twelve.joinToString(" "))
+        she.press(SEND)
+        helps(she, "b27-restoring")
+        she.press(Does.Today)
     }
 
-    private fun remembered(hand: Hand) {
-        from(hand, Does.Reminders)
-        hand.on.seen("b28-reminders-off")
-        hand.press("add")
-        hand.on.seen("b29-reminders-refused")
-        hand.choose("practice", 0)
-        hand.choose("days", 0)
-        hand.choose("days", 3)
-        hand.pick("times", 19, 30)
-        hand.press("add")
-        hand.press("switch")
-        hand.on.seen("b30-reminders")
+    /** Restoring replaces the diary that is open: what is not right can be said from there too. */
+    private fun helps(she: Person, name: String) {
+        assertTrue("$name: no way to the cautions", she.sees("not-right"))
+        she.opened.seen(name)
     }
 
-    private fun summed(hand: Hand) {
-        from(hand, Does.Summary)
-        hand.on.seen("b31-summary")
-        hand.press(SummaryClose.PASSPHRASE)
-        hand.on.seen("b32-summary-passphrase")
+    private fun remembered(she: Person) {
+        from(she, Does.Reminders)
+        she.opened.seen("b28-reminders-off")
+        she.press("add")
+        she.opened.seen("b29-reminders-refused")
+        she.chooseAt("practice", 0)
+        she.chooseAt("days", 0)
+        she.chooseAt("days", 3)
+        she.pick("times", LocalTime.of(19, 30))
+        she.press("add")
+        she.press("switch")
+        she.opened.seen("b30-reminders")
     }
 
-    private fun coded(hand: Hand) {
-        from(hand, Does.Keeping)
-        hand.press(Does.CodeForm)
-        hand.on.seen("b33-set-code")
-        hand.type("new", "four apples")
-        hand.type("again", "five apples")
-        hand.press(SEND)
-        hand.on.seen("b34-set-code-differ")
-        hand.type("new", "four apples")
-        hand.type("again", "four apples")
-        hand.press(SEND)
-        hand.on.seen("b35-code-set")
-        hand.press(Does.Keeping)
-        hand.on.seen("b36-keeping-coded")
-        hand.press(Does.Lock)
-        hand.on.seen("b37-code")
-        hand.type("code", "wrong")
-        hand.press(SEND)
-        hand.on.seen("b38-code-wrong")
-        hand.press(Does.OpenByPhrase)
-        hand.on.seen("b39-open-by-phrase")
-        hand.press(Does.Today)
-        hand.type("code", "four apples")
-        hand.press(SEND)
-        from(hand, Does.Keeping)
-        hand.press(Does.CodeForm)
-        hand.on.seen("b40-set-code-again")
+    private fun summed(she: Person) {
+        from(she, Does.Summary)
+        she.opened.seen("b31-summary")
+        she.choose("way", SummaryClose.PASSPHRASE)
+        she.opened.seen("b32-summary-passphrase")
     }
 
-    private fun erased(hand: Hand) {
-        from(hand, Does.Keeping)
-        hand.press(Does.EraseSomeDays)
-        hand.on.seen("b41-erase-days")
-        hand.press(SEND)
-        hand.on.seen("b42-erase-days-refused")
-        hand.pick("from", LocalDate.of(2026, 3, 2))
-        hand.pick("to", LocalDate.of(2026, 3, 2))
-        hand.press(SEND)
-        hand.on.seen("b43-erase")
-        from(hand, Does.EraseAll, Does.Keeping)
-        hand.on.seen("b44-erase-all")
-        hand.press(Does.EraseAllNow)
-        hand.on.seen("b45-erased")
+    private fun coded(she: Person) {
+        from(she, Does.Keeping)
+        she.press(Does.CodeForm)
+        she.opened.seen("b33-set-code")
+        she.type("new", "four apples")
+        she.type("again", "five apples")
+        she.press(SEND)
+        she.opened.seen("b34-set-code-differ")
+        she.type("new", "four apples")
+        she.type("again", "four apples")
+        she.press(SEND)
+        she.opened.seen("b35-code-set")
+        she.press(Does.Keeping)
+        she.opened.seen("b36-keeping-coded")
+        from(she, Does.Settings)
+        she.choose("lock", LockAfter.FIVE_MINUTES)
+        she.press("keep:lock")
+        she.opened.seen("b36-settings-coded")
+        assertEquals(listOf<Any?>(LockAfter.FIVE_MINUTES), she.chosen("lock"))
+        from(she, Does.Keeping)
+        she.press(Does.Lock)
+        she.opened.seen("b37-code")
+        she.type("code", "wrong")
+        she.press(SEND)
+        she.opened.seen("b38-code-wrong")
+        she.press(Does.OpenByPhrase)
+        she.opened.seen("b39-open-by-phrase")
+        she.press(Does.Today)
+        she.type("code", "four apples")
+        she.press(SEND)
+        from(she, Does.Keeping)
+        she.press(Does.CodeForm)
+        she.opened.seen("b40-set-code-again")
     }
 
-    private companion object {
-        val plan: ByteArray = File(System.getProperty("frond.root"), "fixtures/programmes/1-graded-then-positions.json").readBytes()
+    private fun erased(she: Person) {
+        from(she, Does.Keeping)
+        she.press(Does.EraseSomeDays)
+        she.opened.seen("b41-erase-days")
+        she.press(SEND)
+        she.opened.seen("b42-erase-days-refused")
+        she.pick("from", LocalDate.of(2026, 3, 2))
+        she.pick("to", LocalDate.of(2026, 3, 2))
+        she.press(SEND)
+        she.opened.seen("b43-erase")
+        from(she, Does.EraseAll, Does.Keeping)
+        she.opened.seen("b44-erase-all")
+        she.press(Does.EraseAllNow)
+        she.opened.seen("b45-erased")
+        sorry(she.opened)
     }
+
+    /** No key store of a phone leads to this screen today; it is laid out like any other, from words that the core has. */
+    private fun sorry(on: Opened) {
+        val words = on.words
+        val actions = listOf(Action(words.frame.today, Does.Today), Action(words.frame.tryAgain, Does.Keeping))
+        val view = View.Whole(WholeScreen.Sorry(SorryScreen(words.frame.sorry, listOf(words.frame.fault), actions)))
+        on.activity.show(Answer.Seen(view, emptyList(), words, Standing(false, false, null, null)), Drafts(), anew = true)
+        on.settle()
+        on.seen("b46-sorry")
+    }
+
+    private val Opened.whole: WholeScreen get() = (activity.ways.view as View.Whole).v1
 }

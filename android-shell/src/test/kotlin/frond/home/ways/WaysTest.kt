@@ -29,6 +29,8 @@ import org.junit.runner.RunWith
 import org.robolectric.RuntimeEnvironment
 import org.robolectric.Shadows.shadowOf
 import java.time.Duration
+import java.time.LocalDate
+import java.time.LocalTime
 
 /** Where the person is: back, rotation, the end of the process, and answers that take a while. All over the real core. */
 @RunWith(FrondRunner::class)
@@ -54,6 +56,8 @@ class WaysTest {
         override fun whole(request: WholeRequest, answered: (Answer) -> Unit) = slow(answered) { door.whole(request, it) }
         override fun tell(told: Told, id: String?, happened: Instant?, named: (String) -> Unit, answered: (Answer) -> Unit) =
             slow(answered) { door.tell(told, id, happened, named, it) }
+        override fun say(day: LocalDate, said: (String) -> Unit) = door.say(day, said)
+        override fun say(time: LocalTime, said: (String) -> Unit) = door.say(time, said)
         override fun tidy() = door.tidy()
     }
 
@@ -63,8 +67,8 @@ class WaysTest {
         val busy = mutableListOf<Boolean>()
         val duties = mutableListOf<Duty>()
 
-        override fun show(view: View, words: FormWords, drafts: Drafts, anew: Boolean) {
-            views += view
+        override fun show(seen: Answer.Seen, drafts: Drafts, anew: Boolean) {
+            views += seen.view
         }
 
         override fun carryOut(duties: List<Duty>) {

@@ -32,6 +32,9 @@ interface DocumentsSeen {
     /** Something takes a moment: [saving] or reading. */
     fun working(saving: Boolean)
 
+    /** What took a moment is over: the other program has it. */
+    fun handedOver()
+
     /** What came of saving or sharing. */
     fun saved(saved: Saved)
 
@@ -163,7 +166,7 @@ class Documents(
             .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
         // Who is chosen may read this one address; the label of the clip is seen by it and says nothing.
         sends.clipData = ClipData.newRawUri("", uri)
-        if (!start(Intent.createChooser(sends, title), SHARE)) seen.saved(Saved.NO_PROGRAM)
+        if (start(Intent.createChooser(sends, title), SHARE)) seen.handedOver() else seen.saved(Saved.NO_PROGRAM)
     }
 
     @Suppress("DEPRECATION")

@@ -4,6 +4,7 @@ import android.app.AlarmManager
 import android.app.PendingIntent
 import android.content.Context
 import android.content.Intent
+import frond.home.FrondApp
 import java.time.Clock
 import java.time.Instant
 import java.time.ZoneId
@@ -16,7 +17,10 @@ import java.time.ZoneId
  * An inexact alarm may come late, and on a sleeping phone much later. What comes too late, by what the core said, is not
  * shown.
  */
-class Reminders(private val context: Context, private val clock: Clock = Clock.systemUTC()) {
+class Reminders(
+    private val context: Context,
+    private val clock: Clock = (context.applicationContext as? FrondApp)?.clock ?: Clock.systemUTC(),
+) {
     private val store = ReminderStore(context)
     private val notices = Notices(context)
 
@@ -35,6 +39,13 @@ class Reminders(private val context: Context, private val clock: Clock = Clock.s
         store.clear()
         alarms().cancel(alarm())
         notices.takeAway()
+    }
+
+    /** Forgets them, and answers how to have them again. */
+    fun takeBack(): () -> Unit {
+        val plan = store.kept()
+        forget()
+        return { if (plan != null) replace(plan) }
     }
 
     /** Sets the alarm anew by what is kept: after a restart, another time or zone, an update, and at every launch. */
