@@ -147,7 +147,7 @@ private struct Bar: View {
 
     /// In reach from every screen of an open diary.
     @ViewBuilder private var notRight: some View {
-        if page.shown.view.needsOpenDiary {
+        if page.go.isOpen {
             Press(page.words.frame.notRight, .quiet) { page.go.press(.signs) }.accessibilityShowsLargeContentViewer()
         }
     }

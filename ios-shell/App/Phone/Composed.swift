@@ -25,8 +25,9 @@ final class Composed {
         let door = RealDoor(clock: clock) {
             try Frond(
                 folder: places.diary.path(percentEncoded: false),
-                // The first of her languages that Frond speaks, or the one chosen for it in the phone's settings.
-                language: Bundle.main.preferredLocalizations.first ?? "en",
+                // The one chosen in the diary; else the first of her languages that Frond speaks, or the one chosen for it in the
+                // phone's settings.
+                language: KeptLanguage(in: places.beside).tag ?? Bundle.main.preferredLocalizations.first ?? "en",
                 covered: Self.covered,
                 keeper: PhoneKeys(box: KeychainBox(), folder: places.beside)
             )
