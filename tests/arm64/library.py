@@ -93,12 +93,6 @@ def main():
         [] if any(p[0] == "GNU_EH_FRAME" for p in parts) else ["no GNU_EH_FRAME"],
     )
 
-    frames = readelf(library, "--debug-dump=frames")
-    check(
-        "and in none of them an expression, which it would not read",
-        (["no frame"] if "FDE" not in frames else []) + [line for line in frames.splitlines() if "_expression" in line][:3],
-    )
-
     names = offered()
     found = list(symbols(library))
     unknown, late, loose = [], [], []
