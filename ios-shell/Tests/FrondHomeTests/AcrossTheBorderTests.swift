@@ -121,6 +121,8 @@ struct AcrossTheBorderTests {
 
     @Test func aDiaryWhoseBytesWereChanged() async throws {
         let on = try await begun()
+        on.time.pass(.seconds(26 * 3600))
+        try await write("An invented question of the day after.", on)
         try await on.newProcess()
         var bytes = try Data(contentsOf: journal(on))
         // Behind the two copies of the header, inside the first entries.
@@ -132,6 +134,16 @@ struct AcrossTheBorderTests {
         #expect(she.sees(.keeping), "it leads to how the diary is kept")
         try await she.press(.keeping)
         saysNothingOfTheInside(on)
+        // A backup that Frond made by itself brings back what was kept.
+        try await she.press(.restore)
+        guard case .restore(let choice)? = on.whole else { throw Lost(on.says) }
+        #expect(choice.newest != nil)
+        on.ways.whole(.lookIntoBackup)
+        await on.settle()
+        guard case .restoring? = on.whole else { throw Lost(on.says) }
+        try await she.press(.restoreNow)
+        try await she.to(.questions)
+        #expect(times("kept before the trouble", on) == 1)
     }
 
     @Test func keysThatCannotBeRead() async throws {

@@ -25,6 +25,13 @@ extension Day1 {
         #expect(on.ports.pending.count <= 50)
         #expect(on.ports.pending.allSatisfy { $0.at.hour == 21 && $0.at.minute == 0 })
         #expect(Set(on.ports.pending.map(\.id)).count == on.ports.pending.count)
+        // The same for a calendar: a plain file, so only a place for it is offered.
+        try await she.press(.calendarFile)
+        guard case .whither(.open(let calendar))? = on.phone.duties.question else { throw Lost("a calendar file: \(on.says)") }
+        #expect(String(decoding: calendar.bytes, as: UTF8.self).hasPrefix("BEGIN:VCALENDAR"), "RFC 5545, 3.4")
+        on.phone.duties.save()
+        await on.settle()
+        #expect(on.ports.saved.last == .open(calendar))
         // It comes, and she puts it off, without the diary being opened.
         let first = try #require(on.ports.pending.first)
         let wait = first.at.date(in: on.time.zone).timeIntervalSince(on.time.date)
@@ -105,7 +112,8 @@ extension Day1 {
         await on.settle()
         let laid = try #require(on.ports.shared.last)
         #expect(laid.lastPathComponent == other.name)
-        #expect(try Data(contentsOf: laid) == other.bytes)
+        #expect(on.ports.sharedBytes.last == other.bytes)
+        #expect(!FileManager.default.fileExists(atPath: laid.path), "the other app has a copy of its own")
         // A table is open: only a place for it is offered.
         she.set("way", Optional(SummaryClose.open))
         await she.send { asked.save(.table, $0) }

@@ -220,8 +220,8 @@ struct LeavingTests {
         let words = try #require(on.ways.words)
         let moment = LocalMoment(year: 2026, month: 3, day: 9, hour: 9, minute: 0)
         let until = LocalMoment(year: 2026, month: 3, day: 9, hour: 22, minute: 0)
-        let plan = ReminderPlan(
-            times: [ReminderTime(at: moment, until: until)], words: ReminderWords(says: "a", later: "b", done: "c"), putOffMinutes: 30)
+        let said = ReminderWords(says: "a", later: "b", done: "c")
+        let plan = ReminderPlan(times: [ReminderTime(at: moment, until: until)], words: said, putOffMinutes: 30)
         let reminders = on.phone.duties.reminders
         await reminders.replace(plan)
         #expect(on.ports.pending.count == 1)

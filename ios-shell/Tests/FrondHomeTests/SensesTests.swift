@@ -90,8 +90,8 @@ struct SensesTests {
             return RunningScreen(
                 title: "", part: nil, used: "", position: nil, instruction: nil, line: nil, clock: "", clockSpoken: "",
                 view: view,
-                buttons: [Button(event: .pause, label: "p"), Button(event: .stop, label: "s")], smaller: [], mark: nil, pacer: nil,
-                seenEveryMillis: 15_000, cautions: [], actions: [])
+                buttons: [Button(event: .pause, label: "p"), Button(event: .stop, label: "s")], smaller: [], mark: nil,
+                pacer: nil, seenEveryMillis: 15_000, cautions: [], actions: [])
         }
         let runs = PracticeClock(screen(.running), answered: 1000)
         #expect(runs.text(at: 1000) == "1:01" && runs.text(at: 1500) == "1:02" && runs.text(at: 540_500) == "10:01")

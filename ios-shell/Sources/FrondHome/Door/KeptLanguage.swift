@@ -1,5 +1,5 @@
-// The language that was chosen in the diary, kept beside it, so that the screen that asks for the code speaks it as well. It tells
-// nothing but a language, and goes with the diary. Where it cannot be kept, the phone's own language is spoken.
+// The language that was chosen in the diary, kept beside it, so that the screen that asks for the code speaks it as well. It
+// tells nothing but a language, and goes with the diary. Where it cannot be kept, the phone's own language is spoken.
 import Foundation
 
 public struct KeptLanguage: Sendable {

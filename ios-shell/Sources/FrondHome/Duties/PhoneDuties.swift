@@ -82,6 +82,8 @@ public final class PhoneDuties {
                 duties.opened += 1
                 let saved = await duties.ports.documents.share(laid)
                 duties.opened -= 1
+                // Whoever was chosen has a copy of its own by now.
+                duties.shared.wipe()
                 duties.tell(saved)
             } catch {
                 duties.tell(Saved.failed)
@@ -116,6 +118,13 @@ public final class PhoneDuties {
         return read
     }
 
+    /// Reads a plan that another app handed over. The phone's copy of it is not needed any more then, whatever came of it.
+    func handed(_ url: URL) async -> Read {
+        let read = await read(url, .plan)
+        ports.documents.close(url)
+        return read
+    }
+
     /// Reads a file that was handed over. Our own files are nobody's to hand us.
     public func read(_ url: URL, _ opening: Opening) async -> Read {
         let path = url.standardizedFileURL.resolvingSymlinksInPath().path
@@ -142,8 +151,8 @@ public final class PhoneDuties {
         }
     }
 
-    /// Tells once, without looking, what the clock of a practice reaches, in the ways that were chosen. Never late: what cannot be
-    /// told within five seconds, because the phone slept, is not told any more (a choice of ours, no source).
+    /// Tells once, without looking, what the clock of a practice reaches, in the ways that were chosen. Never late: what cannot
+    /// be told within five seconds, because the phone slept, is not told any more (a choice of ours, no source).
     func tell(
         _ mark: Mark, at millis: UInt64, by running: any RunningTime, language: String,
         sleep: @Sendable (Duration) async throws -> Void
