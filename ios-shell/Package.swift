@@ -6,6 +6,7 @@ import PackageDescription
 
 let here = Context.packageDirectory
 let made = here + "/made"
+let linked = ["-L", made] + ["-rpath", made, "--allow-shlib-undefined"].flatMap { ["-Xlinker", $0] }
 
 /// Everything below a folder but what is named.
 func others(in folder: String, but kept: [String]) -> [String] {
@@ -29,10 +30,7 @@ let package = Package(
             sources: ["made/FrondCore.swift", "Sources/FrondCore"],
             linkerSettings: [
                 // A phone's library is named by the Xcode project.
-                .unsafeFlags(
-                    ["-L", made, "-Xlinker", "-rpath", "-Xlinker", made, "-Xlinker", "--allow-shlib-undefined"],
-                    .when(platforms: [.linux])
-                )
+                .unsafeFlags(linked, .when(platforms: [.linux])),
             ]
         ),
         .target(name: "FrondHome", dependencies: ["FrondCore"]),

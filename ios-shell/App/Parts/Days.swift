@@ -1,5 +1,5 @@
-// A day and a time of day, chosen with the phone's own wheels and calendar, in place: no window comes over the screen. The day
-// is said in the words of the diary's language.
+// A day and a time of day, chosen with the phone's own wheels and calendar, in place: no window comes over the screen. What is
+// chosen is said in the core's words.
 import FrondHome
 import SwiftUI
 
@@ -9,8 +9,8 @@ struct DayField: View {
     @Environment(\.dynamicTypeSize) private var size
     @State private var open = false
     @State private var picked = Date()
-    @State private var says = ""
-    @State private var offers = ""
+    @State private var said: Said<Day>?
+    @State private var offered: Said<Day>?
     let name: String
     let label: String
     var before: Day?
@@ -21,7 +21,11 @@ struct DayField: View {
         let now = page.drafts.value(name, or: before)
         let fields = page.words.fields
         Labelled(name, label, hint: hint) {
-            Press(now == nil ? fields.chooseDay : says, .equal, spoken: spoken(now, says, fields.noDay, fields.chooseDay)) {
+            let says = now.map { said.words(for: $0) ?? $0.written }
+            Press(
+                says ?? fields.chooseDay, .equal,
+                spoken: says.map { "\(label): \($0)" } ?? "\(label): \(fields.noDay) \(fields.chooseDay)"
+            ) {
                 picked = now?.noon ?? Date()
                 open.toggle()
             }
@@ -29,7 +33,8 @@ struct DayField: View {
             if open {
                 Box {
                     calendar
-                    Press("\(fields.chooseDay): \(offers)", .equal) { take(Day(of: picked)) }
+                    let day = Day(of: picked)
+                    Press("\(fields.chooseDay): \(offers(day))", .equal) { take(day) }
                     Press(page.words.frame.close, .quiet) { close() }
                 }
             }
@@ -37,8 +42,10 @@ struct DayField: View {
                 Press(emptied, .quiet, spoken: "\(emptied): \(label)") { take(nil) }
             }
         }
-        .task(id: now) { if let now { says = await page.go.say(now) } }
-        .task(id: Day(of: picked)) { if let day = Day(of: picked) { offers = await page.go.say(day) } }
+        .task(id: now) { if let now { said = await Said(of: now, words: page.go.say(now)) } }
+        .task(id: open ? Day(of: picked) : nil) {
+            if open, let day = Day(of: picked) { offered = await Said(of: day, words: page.go.say(day)) }
+        }
     }
 
     @ViewBuilder private var calendar: some View {
@@ -47,9 +54,7 @@ struct DayField: View {
         if size.isAccessibilitySize { picker.datePickerStyle(.wheel) } else { picker.datePickerStyle(.graphical) }
     }
 
-    private func spoken(_ now: Day?, _ says: String, _ none: String, _ choose: String) -> String {
-        now == nil ? "\(label): \(none) \(choose)" : "\(label): \(says)"
-    }
+    private func offers(_ day: Day?) -> String { day.map { offered.words(for: $0) ?? $0.written } ?? "" }
 
     private func take(_ day: Day?) {
         page.drafts.set(name, day)
@@ -59,7 +64,7 @@ struct DayField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 
@@ -68,6 +73,7 @@ struct TimeField: View {
     @Environment(Page.self) private var page
     @State private var open = false
     @State private var picked = Date()
+    @State private var said: Said<HourMinute>?
     let name: String
     let label: String
     var before: HourMinute?
@@ -77,8 +83,8 @@ struct TimeField: View {
     var body: some View {
         let now = page.drafts.value(name, or: before)
         let fields = page.words.fields
-        let says = now.map { page.time($0) }
         Labelled(name, label, hint: hint) {
+            let says = now.map { said.words(for: $0) ?? $0.figures }
             Press(
                 says ?? fields.chooseTime, .equal,
                 spoken: says.map { "\(label): \($0)" } ?? "\(label): \(fields.noTime) \(fields.chooseTime)"
@@ -94,6 +100,7 @@ struct TimeField: View {
                 Press(emptied, .quiet, spoken: "\(emptied): \(label)") { take(nil) }
             }
         }
+        .task(id: now) { if let now { said = await Said(of: now, words: page.go.say(now)) } }
     }
 
     private func take(_ time: HourMinute?) {
@@ -104,13 +111,14 @@ struct TimeField: View {
 
     private func close() {
         open = false
-        page.lead(to: name)
+        page.lead(to: name, scrolls: false)
     }
 }
 
 /// The phone's own wheels for a time, and what takes it over.
 struct Wheels: View {
     @Environment(Page.self) private var page
+    @State private var offered: Said<HourMinute>?
     let label: String
     @Binding var picked: Date
     let take: @MainActor (HourMinute) -> Void
@@ -122,23 +130,32 @@ struct Wheels: View {
             DatePicker(selection: $picked, displayedComponents: .hourAndMinute) { Text(verbatim: label) }
                 .labelsHidden()
                 .datePickerStyle(.wheel)
-            Press("\(page.words.fields.chooseTime): \(page.time(time))", .equal) { take(time) }
+            let offers = offered.words(for: time) ?? time.figures
+            Press("\(page.words.fields.chooseTime): \(offers)", .equal) { take(time) }
             Press(page.words.frame.close, .quiet) { close() }
         }
+        .task(id: time) { offered = await Said(of: time, words: page.go.say(time)) }
+    }
+}
+
+/// What the core said of a day or a time. Until it has, and once another is chosen, there are only its figures.
+struct Said<Value: Equatable> {
+    let of: Value
+    let words: String
+}
+
+extension Optional {
+    func words<Value>(for value: Value) -> String? where Wrapped == Said<Value> {
+        flatMap { $0.of == value ? $0.words : nil }
     }
 }
 
 extension Page {
-    /// In the language of the screen; with twelve hours or twenty-four, as the phone is set.
+    /// The wheels and the calendar speak the language of the screen; with twelve hours or twenty-four, as the phone is set.
     var locale: Locale {
         var parts = Locale.Components(identifier: words.language)
         parts.hourCycle = Locale.current.hourCycle
         return Locale(components: parts)
-    }
-
-    /// How a time is written.
-    func time(_ time: HourMinute) -> String {
-        time.today.formatted(Date.FormatStyle(date: .omitted, time: .shortened, locale: locale))
     }
 }
 
@@ -164,6 +181,9 @@ extension Day {
 extension HourMinute {
     /// Where the wheels stand before anything was chosen.
     static let morning = HourMinute(hour: 9, minute: 0)
+
+    /// Before the core has said it.
+    var figures: String { "\(hour):\(minute < 10 ? "0" : "")\(minute)" }
 
     init(of date: Date) {
         let parts = Calendar.days.dateComponents([.hour, .minute], from: date)

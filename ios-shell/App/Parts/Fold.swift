@@ -43,6 +43,7 @@ struct Fold<Content: View>: View {
             .accessibilityValue(Text(verbatim: open ? page.words.spoken.opened : page.words.spoken.folded))
             if open { content }
         }
+        .onAppear { page.folds(holding, title) }
         .onChange(of: page.reach) { _, reach in
             if let reach, holding.contains(reach.name) { page.drafts.set(name, true) }
         }

@@ -8,7 +8,7 @@ struct Frame: View {
     let phone: FrondPhone
 
     var body: some View {
-        Group {
+        ZStack {
             if let page {
                 Framed(page: page)
                     .environment(page)
@@ -23,9 +23,7 @@ struct Frame: View {
         .background(.ink(.ground), ignoresSafeAreaEdges: .all)
         .onChange(of: phone.ways.shown?.answer, initial: true) {
             guard let shown = phone.ways.shown else { return }
-            let next = Page(shown: shown, phone: phone)
-            next.judged()
-            page = next
+            if page?.comes(shown) != true { page = Page(shown: shown, phone: phone) }
         }
     }
 }
@@ -72,9 +70,13 @@ private struct Framed: View {
         .modifier(StopByTap(page: page))
         .onChange(of: page.duties.question != nil, initial: true) { _, now in asks = now }
         // A sheet that is drawn away is "not now".
-        .sheet(isPresented: $asks, onDismiss: { if page.duties.question != nil { page.duties.dismiss() } }) {
+        .sheet(isPresented: $asks, onDismiss: dismissed) {
             Asks(page: page).environment(page)
         }
+    }
+
+    private func dismissed() {
+        if page.duties.question != nil { page.duties.dismiss() }
     }
 
     private var scrolled: some View {
@@ -147,7 +149,7 @@ private struct Bar: View {
 
     /// In reach from every screen of an open diary.
     @ViewBuilder private var notRight: some View {
-        if page.shown.view.needsOpenDiary {
+        if page.go.isOpen {
             Press(page.words.frame.notRight, .quiet) { page.go.press(.signs) }.accessibilityShowsLargeContentViewer()
         }
     }

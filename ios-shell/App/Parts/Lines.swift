@@ -21,7 +21,8 @@ struct LineField: View {
     var body: some View {
         @Bindable var page = page
         Labelled(name, label, hint: hint, hears: true) {
-            TextField(text: $page[text: TextKey(name: name, before: before)], axis: long ? .vertical : .horizontal) { Text(verbatim: "") }
+            let text = $page[text: TextKey(name: name, before: before)]
+            TextField(text: text, axis: long ? .vertical : .horizontal) { Text(verbatim: "") }
                 .lineLimit(long ? 3...12 : 1...1)
                 .typed(decimal ? .decimalPad : link ? .asciiCapable : .default)
                 .textInputAutocapitalization(decimal || link ? .never : .sentences)

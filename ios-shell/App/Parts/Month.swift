@@ -23,7 +23,10 @@ struct MonthGrid: View {
             GridRow {
                 // As the language shortens them; said in full with each day.
                 ForEach(weekdays.indices, id: \.self) { at in
-                    Words(weekdays[at], .small, .quiet, tight: true).fixedSize().frame(maxWidth: .infinity).accessibilityHidden(true)
+                    Words(weekdays[at], .small, .quiet, tight: true)
+                        .fixedSize()
+                        .frame(maxWidth: .infinity)
+                        .accessibilityHidden(true)
                 }
             }
             ForEach(weeks.indices, id: \.self) { week in

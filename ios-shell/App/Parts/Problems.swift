@@ -16,10 +16,10 @@ struct Problems: View {
                     Heading(page.words.frame.problems, above: 0)
                         .accessibilityFocused($listened)
                     ForEach(wrongs.indices, id: \.self) { at in
-                        if page.label(wrongs[at].field) == nil {
-                            Words(wrongs[at].says)
+                        if page.isThere(wrongs[at].field) {
+                            Press(page.named(wrongs[at]), .quiet) { page.lead(to: wrongs[at].field) }
                         } else {
-                            Press(named(wrongs[at]), .quiet) { page.lead(to: wrongs[at].field) }
+                            Words(wrongs[at].says)
                         }
                     }
                 }
@@ -32,12 +32,5 @@ struct Problems: View {
             guard let reach = page.reach, reach.leads(to: Page.problems), await page.waited(.milliseconds(300)) else { return }
             listened = true
         }
-    }
-
-    /// With the question before it: several fields may have to be put right for the same reason.
-    private func named(_ wrong: Wrong) -> String {
-        let label = (page.label(wrong.field) ?? "").trimmingCharacters(in: .whitespacesAndNewlines)
-        guard let last = label.last else { return wrong.says }
-        return last.isLetter || last.isNumber ? "\(label): \(wrong.says)" : "\(label) \(wrong.says)"
     }
 }

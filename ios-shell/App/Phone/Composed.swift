@@ -25,8 +25,9 @@ final class Composed {
         let door = RealDoor(clock: clock) {
             try Frond(
                 folder: places.diary.path(percentEncoded: false),
-                // The first of her languages that Frond speaks, or the one chosen for it in the phone's settings.
-                language: Bundle.main.preferredLocalizations.first ?? "en",
+                // The one chosen in the diary; else the first of her languages that Frond speaks, or the one chosen for it in the
+                // phone's settings.
+                language: KeptLanguage(in: places.beside).tag ?? Bundle.main.preferredLocalizations.first ?? "en",
                 covered: Self.covered,
                 keeper: PhoneKeys(box: KeychainBox(), folder: places.beside)
             )
@@ -34,7 +35,7 @@ final class Composed {
         let notices = Notices()
         let reminders = Reminders(folder: places.beside, notices: notices)
         let whereabouts = Whereabouts()
-        let documents = Documents(over: { whereabouts.top() })
+        let documents = Documents(root: { whereabouts.root() })
         let ports = PhonePorts(
             dialler: Dialler(),
             light: Light(),
@@ -77,8 +78,8 @@ final class Composed {
         phone.launch()
     }
 
-    /// What this app does so that others see less. Only what is always so is said: iOS lets no app keep a picture of the screen
-    /// from being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
+    /// What this app does so that others see less, for the core to tell her. iOS lets no app keep a picture of the screen from
+    /// being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
     private nonisolated static let covered = Covered(
         screen: true, pictures: false, keyboard: false, backups: true, reminders: false, leaves: false
     )
@@ -89,13 +90,8 @@ final class Composed {
 private final class Whereabouts {
     weak var whole: Composed?
 
-    /// The topmost thing that is shown: a picker is shown over it.
-    func top() -> UIViewController? {
-        // The cover is a window too, and never the key one.
-        var top = whole?.scene?.keyWindow?.rootViewController
-        while let over = top?.presentedViewController, !over.isBeingDismissed { top = over }
-        return top
-    }
+    /// What lies beneath everything that the app shows. The cover is a window too, and never the key one.
+    func root() -> UIViewController? { whole?.scene?.keyWindow?.rootViewController }
 
     /// The language of the core's words.
     func language() -> String? { whole?.phone.ways.words?.language }

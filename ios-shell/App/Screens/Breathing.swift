@@ -8,6 +8,7 @@ struct BreathingView: View {
 
     var body: some View {
         Title(screen.title)
+        Problems()
         Says(screen.enough)
         ForEach(screen.presets.indices, id: \.self) { Preset(preset: screen.presets[$0]) }
         Says(screen.refused)

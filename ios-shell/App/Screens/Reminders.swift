@@ -1,5 +1,5 @@
-// Reminders: on or off, whether the phone lets them be shown, what is remembered, when nothing is heard, what they say, and a file
-// for a calendar. Each part is kept for itself, and the screen is there again afterwards.
+// Reminders: on or off, whether the phone lets them be shown, what is remembered, when nothing is heard, what they say, and a
+// file for a calendar. Each part is kept for itself, and the screen is there again afterwards.
 import FrondHome
 import SwiftUI
 

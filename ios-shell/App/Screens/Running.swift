@@ -16,7 +16,7 @@ struct RunningView: View {
             // Said once when it comes: the screen comes again in place of itself, and VoiceOver would not read it.
             .onChange(of: screen.line, initial: true) { _, line in tell(line ?? "") }
             // Notes now and then that the practice is still there, and asks anew when the clock reaches what the core named.
-            .task(id: page.shown.answer) { await page.go.follow(screen) }
+            .task(id: page.shown.answer) { await page.phone.follow(screen) }
         Says(screen.line)
         buttons(clock.runs)
         Says(screen.used, screen.position, screen.instruction)

@@ -1,4 +1,4 @@
-// The language, whether sizes and counts stay open, and the ways to the rest.
+// The language, whether sizes and counts stay open, when it locks, and the ways to the rest.
 import FrondHome
 import SwiftUI
 
@@ -17,6 +17,13 @@ struct SettingsView: View {
             options: [Option(false, numbers.folded), Option(true, numbers.open)], before: numbers.present.numbersOpen
         )
         Press(numbers.save, .equal, spoken: "\(numbers.save), \(numbers.label)") { page.send { numbers.keep($0) } }
+        if let lock = screen.lock {
+            Single(
+                name: "lock", label: lock.label, options: lock.choices.map { Option($0.after, $0.label) }, before: lock.now,
+                hint: lock.hint
+            )
+            Press(lock.save, .equal, spoken: "\(lock.save), \(lock.label)") { page.send { lock.keep($0) } }
+        }
         ForEach(screen.parts.indices, id: \.self) { Part(screen.parts[$0]) }
         Also(screen.actions)
     }

@@ -90,8 +90,8 @@ struct SpokeView: View {
                 Offer(name, spoken: "\(screen.withLabel) \(name)") { page in
                     page.drafts.set("with", name)
                     page.touched("with")
-                    page.lead(to: "with")
-                }
+                    tell(name)
+                },
             ])
         }
         WhenAsked(label: screen.whenLabel, hint: words.fields.whenHint)

@@ -10,7 +10,8 @@ public struct Day: Hashable, Comparable, Sendable {
 
     /// A day that there is; nothing otherwise.
     public init?(year: Int, month: Int, day: Int) {
-        guard (1...9999).contains(year), (1...12).contains(month), (1...Day.days(in: month, of: year)).contains(day) else { return nil }
+        guard (1...9999).contains(year), (1...12).contains(month) else { return nil }
+        guard (1...Day.days(in: month, of: year)).contains(day) else { return nil }
         self.year = year
         self.month = month
         self.day = day

@@ -61,16 +61,28 @@ public final class FrondPhone {
         self.clock = clock
         self.limits = limits
         left = LeftMark(in: places.beside)
-        let ways = Ways(door: door, running: running, late: late)
+        let reminders = reminders ?? Reminders(folder: places.beside, notices: ports.notices)
+        let language = KeptLanguage(in: places.beside)
+        let takeBack: @Sendable () async -> @Sendable () async -> Void = {
+            language.forget()
+            let putBack = await reminders.takeBack()
+            return { await putBack() }
+        }
+        let ways = Ways(door: ErasesLast(door: door, takeBack: takeBack), running: running, late: late)
         let duties = PhoneDuties(
             ports: ports, limits: limits, shared: SharedFiles(in: places.caches),
-            reminders: reminders ?? Reminders(folder: places.beside, notices: ports.notices),
+            reminders: reminders,
             own: [places.beside, places.diary])
         duties.words = { [weak ways] in ways?.words }
         ways.carryOut = { [weak duties] in duties?.carryOut($0) }
+        ways.stands = { language.note($0) }
         self.ways = ways
         self.duties = duties
         front = left.words.map(Front.closed) ?? .screens
+        // Locked, or not: what stands in front now is not what was hidden.
+        ways.answered = { [weak self] in
+            if self?.front == .blank { self?.front = .screens }
+        }
     }
 
     /// A form to be read.
@@ -97,11 +109,11 @@ public final class FrondPhone {
 
     /// In front; to be called before anything is shown.
     public func cameInFront() {
-        let tooLong = lock.inFront(at: running.millis)
-        if tooLong { lockNow() }
+        let locks = lock.inFront(at: running.millis) && ways.coded
+        if locks { lockNow() }
         covered = false
         duties.cameInFront()
-        if begun, front == .screens, !tooLong { ways.comeBack() }
+        if begun, front == .screens, !locks { ways.comeBack() }
     }
 
     /// Not in front any more, if only for a moment: what is shown is covered.
@@ -110,7 +122,9 @@ public final class FrondPhone {
     /// Another app is in front.
     public func wentBehind() {
         covered = true
-        lock.behind(at: running.millis)
+        lock.behind(at: running.millis, after: lockAfter)
+        if lock.isOver(at: running.millis) { lockNow() }
+        // Nobody waits now: room is made for the next entries.
         ways.tidy()
     }
 
@@ -130,6 +144,7 @@ public final class FrondPhone {
         let words = ClosedWords(closed: outside?.closed ?? "", open: outside?.open ?? "")
         left.leave(words)
         front = .closed(words)
+        ways.hide()
         if ways.coded { ways.atOnce(.lock) }
         duties.leave()
     }
@@ -146,11 +161,32 @@ public final class FrondPhone {
     /// A screen is shown by the app.
     public func showing() {
         guard let view = ways.shown?.view else { return }
-        if front == .blank { front = .screens }
         duties.showing(view)
         let urls = waiting
         waiting = []
         for url in urls { take(url) }
+    }
+
+    /// Goes along with a practice while its screen is shown: notes now and then that it is still there, tells once what the clock
+    /// reaches next, where that was chosen, and asks anew. Ends when it is cancelled, as the screen goes. `sleep` waits.
+    public func follow(
+        _ screen: RunningScreen,
+        sleep: @escaping @Sendable (Duration) async throws -> Void = { try await Task.sleep(for: $0) }
+    ) async {
+        let answered = ways.shown?.answeredMillis ?? running.millis
+        guard screen.view.state == .running else { return }
+        let (duties, running) = (duties, running)
+        let language = ways.words?.language ?? ""
+        let bell = screen.mark.map { mark in
+            Task { await duties.tell(mark, at: answered + mark.inMillis, by: running, language: language, sleep: sleep) }
+        }
+        await withTaskCancellationHandler {
+            await ways.follow(screen, sleep: sleep)
+            // Both come at the same time: what is told is told before the screen that follows takes this one away.
+            await bell?.value
+        } onCancel: {
+            bell?.cancel()
+        }
     }
 
     /// Waits until everything that was asked has been answered, shown and done.
@@ -162,6 +198,12 @@ public final class FrondPhone {
         await ways.settle()
     }
 
+    /// What the person chose; longer while something is in front that Frond opened.
+    private var lockAfter: UInt64 {
+        let chosen = ways.standing?.lockAfterSeconds.map { UInt64($0) * 1000 } ?? LockClock.ownMillis
+        return duties.awaits ? max(chosen, LockClock.ownMillis) : chosen
+    }
+
     private func begin() {
         begun = true
         ways.begin()
@@ -171,6 +213,8 @@ public final class FrondPhone {
         guard ways.coded else { return }
         // Nothing stays in sight while the diary is being locked.
         if front == .screens { front = .blank }
+        ways.hide()
+        duties.putAway()
         ways.atOnce(.lock)
     }
 
@@ -183,7 +227,7 @@ public final class FrondPhone {
             under.append(
                 Task { [weak self] in
                     guard let self else { return }
-                    switch await self.duties.read(url, .plan) {
+                    switch await self.duties.handed(url) {
                     case .bytes(let bytes):
                         self.duties.wasTold()
                         self.ways.atOnce(.planFile(bytes: bytes, words: ""))

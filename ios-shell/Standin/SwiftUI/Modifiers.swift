@@ -35,6 +35,7 @@ extension View {
     public nonisolated func background<V: View>(alignment: Alignment = .center, @ViewBuilder content: () -> V) -> some View { self }
     public nonisolated func background<S: ShapeStyle>(_ style: S, ignoresSafeAreaEdges edges: Edge.Set = .all) -> some View { self }
     public nonisolated func overlay<V: View>(alignment: Alignment = .center, @ViewBuilder content: () -> V) -> some View { self }
+    public nonisolated func ignoresSafeArea() -> some View { self }
     public nonisolated func clipShape<S: Shape>(_ shape: S) -> some View { self }
     public nonisolated func contentShape<S: Shape>(_ shape: S, eoFill: Bool = false) -> some View { self }
     public nonisolated func safeAreaInset<V: View>(

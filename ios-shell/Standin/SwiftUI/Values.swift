@@ -26,6 +26,7 @@ extension ShapeStyle where Resolved == Never {
 public struct Color: Hashable, Sendable {
     public enum RGBColorSpace: Hashable, Sendable { case sRGB, sRGBLinear, displayP3 }
     public init(_ colorSpace: RGBColorSpace = .sRGB, red: Double, green: Double, blue: Double, opacity: Double = 1) {}
+    public init(_ name: String, bundle: Bundle? = nil) {}
     public struct Resolved: ShapeStyle { }
     public static var clear: Color { fatalError() }
 }
@@ -36,6 +37,12 @@ extension Color: ShapeStyle {
 
 extension Color: View {
     public var body: Never { fatalError() }
+}
+
+public struct HierarchicalShapeStyle: ShapeStyle {}
+extension ShapeStyle where Self == HierarchicalShapeStyle {
+    public static var primary: HierarchicalShapeStyle { fatalError() }
+    public static var secondary: HierarchicalShapeStyle { fatalError() }
 }
 
 public struct Font: Hashable, Sendable {
@@ -49,6 +56,11 @@ public struct Font: Hashable, Sendable {
         public static let bold = Weight()
     }
     public enum Design: Hashable, Sendable { case `default`, serif, rounded, monospaced }
+    public static let title = Font()
+    public static let title2 = Font()
+    public static let title3 = Font()
+    public static let headline = Font()
+    public static let body = Font()
     public static func system(size: CGFloat, weight: Font.Weight? = nil, design: Font.Design? = nil) -> Font { fatalError() }
 }
 

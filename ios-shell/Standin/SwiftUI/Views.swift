@@ -71,6 +71,7 @@ extension ForEach: View where Content: View {
 
 public struct Text: View, Equatable, Sendable {
     public nonisolated init(verbatim content: String) {}
+    @_disfavoredOverload public nonisolated init<S: StringProtocol>(_ content: S) {}
     public var body: Never { fatalError() }
 }
 
@@ -95,6 +96,10 @@ extension ProgressView where CurrentValueLabel == EmptyView {
 public struct Button<Label: View>: View {
     public nonisolated init(action: @escaping () -> Void, @ViewBuilder label: () -> Label) { fatalError() }
     public var body: Never { fatalError() }
+}
+
+extension Button where Label == Text {
+    @_disfavoredOverload public nonisolated init<S: StringProtocol>(_ title: S, action: @escaping () -> Void) { fatalError() }
 }
 
 public struct TextField<Label: View>: View {
@@ -145,6 +150,8 @@ public struct ButtonStyleConfiguration {
 
 @MainActor @preconcurrency public protocol PrimitiveButtonStyle {}
 public struct PlainButtonStyle: PrimitiveButtonStyle {}
+public struct BorderedButtonStyle: PrimitiveButtonStyle {}
+extension PrimitiveButtonStyle where Self == BorderedButtonStyle { public static var bordered: BorderedButtonStyle { fatalError() } }
 extension PrimitiveButtonStyle where Self == PlainButtonStyle { public static var plain: PlainButtonStyle { fatalError() } }
 
 @MainActor @preconcurrency public protocol ViewModifier {

@@ -2,7 +2,6 @@
 
 public struct UTType: Hashable, Sendable {
     public let identifier: String
-    public static let item = UTType(identifier: "")
     public static let data = UTType(identifier: "")
     public static let json = UTType(identifier: "")
     public static let utf8PlainText = UTType(identifier: "")

@@ -6,13 +6,15 @@ import UIKit
 import UniformTypeIdentifiers
 
 final class Documents: DocumentPort {
-    private let over: () -> UIViewController?
+    private let root: () -> UIViewController?
     private var asked: Asked?
     private weak var open: UIViewController?
+    /// Grows with everything that is put away, so that nothing comes up late that was asked for before.
+    private var turn = 0
 
-    /// `over`: what the windows are shown over.
-    init(over: @escaping () -> UIViewController?) {
-        self.over = over
+    /// `root`: what lies beneath everything that is shown.
+    init(root: @escaping () -> UIViewController?) {
+        self.root = root
     }
 
     func save(_ file: LeavingFile) async -> Saved {
@@ -57,7 +59,7 @@ final class Documents: DocumentPort {
     func choose() async -> URL? {
         // Apps disagree about the type of such files; what is in one is checked, not what it is called. The file itself is
         // read where it lies: no copy of it is made in the app's own folders.
-        let picker = UIDocumentPickerViewController(forOpeningContentTypes: [.item], asCopy: false)
+        let picker = UIDocumentPickerViewController(forOpeningContentTypes: [.data], asCopy: false)
         picker.shouldShowFileExtensions = true
         guard case .chosen(let url) = await answer(of: picker), url.startAccessingSecurityScopedResource() else { return nil }
         return url
@@ -71,6 +73,7 @@ final class Documents: DocumentPort {
 
     /// Closes what is open, as if she had chosen nothing: the diary is being locked.
     func putAway() {
+        turn += 1
         open?.dismiss(animated: false)
         asked?.answer(.none)
     }
@@ -82,10 +85,23 @@ final class Documents: DocumentPort {
         }
     }
 
+    /// What the next window is shown over. The app's own question, which was answered a moment ago, is still sinking away: over
+    /// that one nothing would come up. What has not gone after two seconds is meant to stay.
+    private func free() async -> UIViewController? {
+        for _ in 0..<40 where root()?.presentedViewController != nil {
+            try? await Task.sleep(for: .milliseconds(50))
+        }
+        var top = root()
+        while let over = top?.presentedViewController { top = over }
+        return top
+    }
+
     /// Shows it, and waits until it was answered or swept away. One at a time: whoever asks again has left the one before.
     private func answer(_ made: (Asked) -> UIViewController) async -> Asked.Answer {
         putAway()
-        guard let over = over() else { return .nobody }
+        let mine = turn
+        guard let over = await free() else { return .nobody }
+        guard mine == turn else { return .none }
         return await withCheckedContinuation { goOn in
             let asked = Asked { [weak self] answer in
                 self?.asked = nil

@@ -52,10 +52,11 @@ final class Cover {
     }
 
     private func look() {
-        guard state.over != shown else { return }
+        let before = shown
+        guard state.over != before else { return }
         shown = state.over
         switch shown {
-        case .nothing: takeOff()
+        case .nothing: takeOff(listened: before == .closed)
         case .blank: show(UIHostingController(rootView: BlankView()))
         case .closed:
             let words = words()
@@ -68,8 +69,9 @@ final class Cover {
 
     private func show(_ content: UIViewController) {
         guard let scene else { return }
-        // Where somebody listens, nothing behind the cover is read.
-        content.view.accessibilityViewIsModal = true
+        // Where somebody listens, nothing behind the word is read. The bare ground leaves VoiceOver where it is: pulling down the
+        // phone's own controls for a moment must not throw her back to the top of a screen.
+        content.view.accessibilityViewIsModal = shown == .closed
         let over = window ?? UIWindow(windowScene: scene)
         over.windowLevel = UIWindow.Level(rawValue: .greatestFiniteMagnitude)
         over.rootViewController = content
@@ -79,11 +81,11 @@ final class Cover {
         if shown == .closed { UIAccessibility.post(notification: .screenChanged, argument: content.view) }
     }
 
-    private func takeOff() {
+    private func takeOff(listened: Bool) {
         guard let over = window else { return }
         over.isHidden = true
         over.rootViewController = nil
         window = nil
-        UIAccessibility.post(notification: .screenChanged, argument: nil)
+        if listened { UIAccessibility.post(notification: .screenChanged, argument: nil) }
     }
 }

@@ -16,7 +16,7 @@ public struct Wrong: Hashable, Sendable {
 /// What came of reading a form.
 public enum Filled: Equatable, Sendable {
     /// It is written down.
-    case tell(Told, id: EntryId?, happened: Instant?, then: Does?)
+    case tell(Told, id: EntryId?, happened: Instant?, then: Does?, of: Form = .all)
     case ask(Request)
     case whole(WholeRequest)
     case press(Does)

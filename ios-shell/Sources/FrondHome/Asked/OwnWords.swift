@@ -30,14 +30,18 @@ extension ActivitiesScreen {
     @MainActor public func keepActivity(_ at: Int, _ form: Asking) -> Filled {
         let able: Rating? = form.needed("able-\(at)", form.words.wrong.number)
         let ask = activities[at]
-        return form.send(able.map { .tell(.function(activity: ask.activity, able: $0), id: ask.id, happened: nil, then: .activities) })
+        let told = able.map { Told.function(activity: ask.activity, able: $0) }
+        let own = Form("able-\(at)", "able-\(at)")
+        return form.send(told.map { .tell($0, id: ask.id, happened: nil, then: .activities, of: own) })
     }
 
     /// One goal is kept for itself. Its field: `reached-0`, `reached-1` and so on.
     @MainActor public func keepGoal(_ at: Int, _ form: Asking) -> Filled {
         let reached: Goal? = form.needed("reached-\(at)", form.words.wrong.choice)
         let ask = goals[at]
-        return form.send(reached.map { .tell(.goal(goal: ask.goal, reached: $0), id: ask.id, happened: nil, then: .activities) })
+        let told = reached.map { Told.goal(goal: ask.goal, reached: $0) }
+        let own = Form("reached-\(at)", "reached-\(at)")
+        return form.send(told.map { .tell($0, id: ask.id, happened: nil, then: .activities, of: own) })
     }
 }
 
@@ -97,8 +101,8 @@ extension LanguageForm {
     }
 
     func set(_ tag: String, then: Does) -> Filled {
-        let settings = Settings(language: tag, numbersOpen: present.numbersOpen, cues: present.cues)
-        return .tell(.settings(settings), id: id, happened: nil, then: then)
+        let own = Form("language", "language")
+        return .tell(.settings(present.with(language: tag)), id: id, happened: nil, then: then, of: own)
     }
 }
 
@@ -106,8 +110,31 @@ extension NumbersForm {
     /// Reads the form. Its field: `numbers`, whether sizes and counts stay open.
     @MainActor public func keep(_ form: Asking) -> Filled {
         let open = form.drafts.value("numbers", or: present.numbersOpen)
-        let settings = Settings(language: present.language, numbersOpen: open, cues: present.cues)
-        return .tell(.settings(settings), id: id, happened: nil, then: .settings)
+        let own = Form("numbers", "numbers")
+        return .tell(.settings(present.with(numbersOpen: open)), id: id, happened: nil, then: .settings, of: own)
+    }
+}
+
+extension LockForm {
+    /// After how long it locks now.
+    public var now: LockAfter { present.lockAfter }
+
+    /// Reads the form. Its field: `lock`.
+    @MainActor public func keep(_ form: Asking) -> Filled {
+        let after = form.drafts.value("lock", or: now)
+        let own = Form("lock", "lock")
+        return .tell(.settings(present.with(lockAfter: after)), id: id, happened: nil, then: .settings, of: own)
+    }
+}
+
+extension Settings {
+    /// The same but for what is named.
+    func with(
+        language: String? = nil, numbersOpen: Bool? = nil, cues: CueKinds? = nil, lockAfter: LockAfter? = nil
+    ) -> Settings {
+        Settings(
+            language: language ?? self.language, numbersOpen: numbersOpen ?? self.numbersOpen, cues: cues ?? self.cues,
+            lockAfter: lockAfter ?? self.lockAfter)
     }
 }
 
@@ -120,8 +147,7 @@ extension BreathingScreen {
         let wanted = form.drafts.value("cues", or: cuesNow)
         let kinds = CueKinds(
             tone: wanted.contains(.tone), vibration: wanted.contains(.vibration), word: wanted.contains(.word))
-        let changed = Settings(language: settings.language, numbersOpen: settings.numbersOpen, cues: kinds)
-        return .tell(.settings(changed), id: id, happened: nil, then: .breathing)
+        return .tell(.settings(settings.with(cues: kinds)), id: id, happened: nil, then: .breathing)
     }
 }
 

@@ -2,10 +2,10 @@
 
 extension RemindersScreen {
     /// On or off.
-    public var turn: Filled { change(.on(!on)) }
+    public var turn: Filled { change(.on(!on), Form("switch")) }
 
     /// One is taken away.
-    public func remove(_ line: ReminderLine) -> Filled { change(.remove(line.reminder)) }
+    public func remove(_ line: ReminderLine) -> Filled { change(.remove(line.reminder), Form("remove")) }
 
     /// Reads the form for another. Its fields: `practice`, `days`, `times`, `after`, `about`, `skip`.
     @MainActor public func add(_ form: Asking) -> Filled {
@@ -20,7 +20,8 @@ extension RemindersScreen {
         let about: HourMinute? = form.drafts.value("about", or: nil)
         let when: When = routine.isEmpty ? .times(days: days, at: times) : .after(routine: routine, days: days, about: about)
         let skip = form.drafts.value("skip", or: false)
-        return form.send(change(.add(Reminder(practice: practice, when: when, skipWhenDone: skip))))
+        let another = Form("add", "practice", "days", "times", "after", "about", "skip")
+        return form.send(change(.add(Reminder(practice: practice, when: when, skipWhenDone: skip)), another))
     }
 
     /// What reminders say now.
@@ -29,7 +30,7 @@ extension RemindersScreen {
     /// Reads what reminders shall say. Its field: `words`.
     @MainActor public func keepWords(_ form: Asking) -> Filled {
         let chosen: NeutralWords? = form.drafts.value("words", or: wordsNow)
-        return chosen.map { change(.words($0)) } ?? .nothing
+        return chosen.map { change(.words($0), Form("words", "words")) } ?? .nothing
     }
 
     /// Reads the quiet hours. Its fields: `quiet-from`, `quiet-to`.
@@ -38,13 +39,17 @@ extension RemindersScreen {
         let to: HourMinute? = form.needed("quiet-to", or: quiet?.to, form.words.wrong.time)
         if let from, from == to { form.wrong("quiet-to", form.words.wrong.quiet) }
         guard let from, let to else { return form.send(nil) }
-        return form.send(change(.quiet(FromTo(from: from, to: to))))
+        return form.send(change(.quiet(FromTo(from: from, to: to)), RemindersScreen.quietForm))
     }
 
     /// No quiet hours any more.
-    public var noQuiet: Filled { change(.quiet(nil)) }
+    public var noQuiet: Filled { change(.quiet(nil), RemindersScreen.quietForm) }
 
-    private func change(_ change: ReminderChange) -> Filled { .tell(.reminders(change), id: id, happened: nil, then: .reminders) }
+    private static let quietForm = Form("quiet", "quiet-from", "quiet-to")
+
+    private func change(_ change: ReminderChange, _ form: Form) -> Filled {
+        .tell(.reminders(change), id: id, happened: nil, then: .reminders, of: form)
+    }
 }
 
 extension DayChoice {

@@ -34,9 +34,10 @@ extension LogSessionScreen {
         let rated = form.ratings(ratings, before: current?.session.ratings, needed: trainer)
         let happened = form.happened()
         guard let practice, let position, let seconds, let ended else { return form.send(nil) }
+        let before = current?.session.parts.dropLast() ?? []
         let session = SessionTold(
             practice: practice,
-            parts: (current?.session.parts.dropLast() ?? []) + [UsedPart(widestDiameterTenthsMm: size, practisedSeconds: seconds)],
+            parts: before + [UsedPart(widestDiameterTenthsMm: size, practisedSeconds: seconds)],
             position: position,
             ended: ended,
             ratings: rated,

@@ -24,20 +24,32 @@ public protocol Door: Sendable {
     /// A day in the words of the diary's language; as it is written where the core cannot say it now.
     func say(_ day: Day) async -> String
 
+    /// A time of day likewise.
+    func say(_ time: HourMinute) async -> String
+
     /// Work that nobody waits for.
     func tidy() async
 }
 
 /// What came of a request.
 public enum Replied: Sendable {
-    /// A screen, what the phone has to do, and the words of its own controls in the language of now.
-    case seen(View, duties: [Duty], words: FormWords)
+    /// A screen, and what the phone has to do.
+    case seen(View, duties: [Duty], Beside)
 
     /// It did not work. `says` was worded by the core; nothing that was typed is lost.
-    case trouble(says: String, again: Again, words: FormWords)
+    case trouble(says: String, again: Again, Beside)
 
     /// It did not work, and the core could not even give its words: only a fault of the program does that.
     case mute
+}
+
+/// What comes with every answer.
+public struct Beside: Sendable {
+    /// The words of the phone's own controls, in the language of now.
+    public let words: FormWords
+
+    /// How the diary stands now.
+    public let standing: Standing
 }
 
 /// What follows from trouble.
@@ -47,4 +59,8 @@ public enum Again: Sendable {
 
     /// What stands in the way has a screen of its own: the diary is looked at from the beginning.
     case begin
+
+    /// A fault of the program: the diary is looked at from the beginning, and what was said stays in sight, because no screen
+    /// would say it.
+    case beginSaying
 }

@@ -9,6 +9,7 @@ public actor RealDoor: Door {
     private let clock: any PhoneClock
     private let make: @Sendable () throws -> any FrondProtocol
     private var made: (any FrondProtocol)?
+    private var ended = false
 
     public nonisolated var unownedExecutor: UnownedSerialExecutor { queue.asUnownedSerialExecutor() }
 
@@ -32,14 +33,23 @@ public actor RealDoor: Door {
 
     public func say(_ day: Day) -> String { (try? frond().sayDay(day: day)) ?? day.written }
 
+    public func say(_ time: HourMinute) -> String {
+        let (hour, minute) = (UInt32(clamping: time.hour), UInt32(clamping: time.minute))
+        return (try? frond().sayTime(hour: hour, minute: minute)) ?? time.written
+    }
+
     // What could not be tidied now is tidied the next time.
     public func tidy() { try? frond().tidy() }
 
-    /// Puts the core away, for whoever opens the diary next.
-    public func end() { made = nil }
+    /// Puts the core away, for whoever opens the diary next. What is asked afterwards is not answered any more.
+    public func end() {
+        made = nil
+        ended = true
+    }
 
     private func frond() throws -> any FrondProtocol {
         if let made { return made }
+        if ended { throw Ended() }
         let new = try make()
         made = new
         return new
@@ -49,19 +59,24 @@ public actor RealDoor: Door {
         do {
             let frond = try frond()
             let seen = try ask(frond, clock.now())
-            return .seen(seen.view, duties: seen.duties, words: try frond.formWords())
+            return .seen(seen.view, duties: seen.duties, try beside(frond))
         } catch let trouble as FrondError {
-            guard let words = words() else { return .mute }
-            return .trouble(says: trouble.says, again: trouble.again, words: words)
+            guard let beside = try? beside(frond()) else { return .mute }
+            return .trouble(says: trouble.says, again: trouble.again, beside)
         } catch {
             // A fault of the program. Its text says nothing that a person could use, and is never shown or kept.
-            guard let words = words() else { return .mute }
-            return .trouble(says: words.frame.fault, again: .begin, words: words)
+            guard let beside = try? beside(frond()) else { return .mute }
+            return .trouble(says: beside.words.frame.fault, again: .beginSaying, beside)
         }
     }
 
-    private func words() -> FormWords? { try? frond().formWords() }
+    private func beside(_ frond: any FrondProtocol) throws -> Beside {
+        Beside(words: try frond.formWords(), standing: try frond.standing())
+    }
 }
+
+/// The core was put away.
+private struct Ended: Error {}
 
 /// One thing after the other, away from the main thread.
 private final class CoreQueue: SerialExecutor {
@@ -73,4 +88,9 @@ private final class CoreQueue: SerialExecutor {
     }
 
     func asUnownedSerialExecutor() -> UnownedSerialExecutor { UnownedSerialExecutor(ordinary: self) }
+}
+
+extension HourMinute {
+    /// How it is written where nothing can say it: `21:05`.
+    public var written: String { (hour < 10 ? "0" : "") + "\(hour):" + (minute < 10 ? "0" : "") + "\(minute)" }
 }

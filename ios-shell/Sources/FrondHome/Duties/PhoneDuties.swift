@@ -29,6 +29,7 @@ public final class PhoneDuties {
     private let own: [URL]
     public let reminders: Reminders
     @ObservationIgnored private var under: Task<Void, Never>?
+    @ObservationIgnored private var opened = 0
 
     public init(ports: PhonePorts, limits: Limits, shared: SharedFiles, reminders: Reminders, own: [URL]) {
         self.ports = ports
@@ -64,7 +65,10 @@ public final class PhoneDuties {
         question = nil
         go { duties in
             duties.tell(\.saving)
-            duties.tell(await duties.ports.documents.save(file))
+            duties.opened += 1
+            let saved = await duties.ports.documents.save(file)
+            duties.opened -= 1
+            duties.tell(saved)
         }
     }
 
@@ -75,7 +79,12 @@ public final class PhoneDuties {
         go { duties in
             do {
                 let laid = try duties.shared.lay(file)
-                duties.tell(await duties.ports.documents.share(laid))
+                duties.opened += 1
+                let saved = await duties.ports.documents.share(laid)
+                duties.opened -= 1
+                // Whoever was chosen has a copy of its own by now.
+                duties.shared.wipe()
+                duties.tell(saved)
             } catch {
                 duties.tell(Saved.failed)
             }
@@ -95,10 +104,23 @@ public final class PhoneDuties {
         Cueing(senses: ports.senses, chosen: chosen, language: language)
     }
 
+    /// Whether something is in front that Frond opened to choose a file, a place or an app.
+    public var awaits: Bool { opened > 0 }
+
     /// Lets the person choose a file; what was read of it, or nothing where none was chosen.
     public func choose(_ opening: Opening) async -> Read? {
-        guard let url = await ports.documents.choose() else { return nil }
+        opened += 1
+        let chosen = await ports.documents.choose()
+        opened -= 1
+        guard let url = chosen else { return nil }
         let read = await read(url, opening)
+        ports.documents.close(url)
+        return read
+    }
+
+    /// Reads a plan that another app handed over. The phone's copy of it is not needed any more then, whatever came of it.
+    func handed(_ url: URL) async -> Read {
+        let read = await read(url, .plan)
         ports.documents.close(url)
         return read
     }
@@ -106,8 +128,8 @@ public final class PhoneDuties {
     /// Reads a file that was handed over. Our own files are nobody's to hand us.
     public func read(_ url: URL, _ opening: Opening) async -> Read {
         let path = url.standardizedFileURL.resolvingSymlinksInPath().path
-        guard !shared.holds(url), !own.contains(where: { path == $0.resolvingSymlinksInPath().path || path.hasPrefix($0.resolvingSymlinksInPath().path + "/") })
-        else { return .unreadable }
+        let isOwn = own.contains { path.hasPrefix($0.resolvingSymlinksInPath().path + "/") }
+        guard !isOwn, !shared.holds(url) else { return .unreadable }
         let most = opening.most(limits)
         return await Task.detached { Reading.read(url, most: most) }.value
     }
@@ -127,6 +149,20 @@ public final class PhoneDuties {
         case .file, nil:
             return text
         }
+    }
+
+    /// Tells once, without looking, what the clock of a practice reaches, in the ways that were chosen. Never late: what cannot
+    /// be told within five seconds, because the phone slept, is not told any more (a choice of ours, no source).
+    func tell(
+        _ mark: Mark, at millis: UInt64, by running: any RunningTime, language: String,
+        sleep: @Sendable (Duration) async throws -> Void
+    ) async {
+        let now = running.millis
+        if millis > now {
+            guard (try? await sleep(.milliseconds(Int64(millis - now)))) != nil, !Task.isCancelled else { return }
+        }
+        guard running.millis <= millis + 5000 else { return }
+        cues(mark.cues, language: language).tell(once: mark.says)
     }
 
     /// Whether the phone shows reminders.
@@ -155,12 +191,17 @@ public final class PhoneDuties {
         go { await $0.reminders.again() }
     }
 
-    /// Nothing is asked any more.
-    func leave() {
+    /// Nothing of an open diary stays: no question, no file that waits, no line, no sound.
+    func putAway() {
         question = nil
         told = nil
         ports.senses.silence()
         ports.light.stayOn(false)
+    }
+
+    /// Frond is left at once.
+    func leave() {
+        putAway()
         go { await $0.ports.notices.takeAway() }
     }
 

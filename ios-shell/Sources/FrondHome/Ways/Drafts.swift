@@ -7,8 +7,7 @@ import Observation
 public final class Drafts {
     private var kept: [String: Any] = [:]
 
-    /// What the form is sent under, from the first time on.
-    @ObservationIgnored var id: EntryId?
+    @ObservationIgnored private var ids: [String: EntryId] = [:]
 
     public init() {}
 
@@ -30,8 +29,37 @@ public final class Drafts {
     /// Whether nothing of a form was begun. What is folded open (`fold:...`) is no part of one.
     public var isEmpty: Bool { kept.keys.allSatisfy { $0.hasPrefix("fold:") } }
 
+    /// What a form is sent under, from the first time on.
+    func id(_ form: Form) -> EntryId? { ids[form.name] }
+
+    /// Whether another form was sent under this id, and may have been written.
+    func isUsed(_ id: EntryId) -> Bool { ids.values.contains(id) }
+
+    func name(_ form: Form, _ id: EntryId?) { ids[form.name] = id }
+
     func clear() {
         kept = [:]
-        id = nil
+        ids = [:]
     }
+
+    /// This form has done its work: it begins empty again, and under an id of its own.
+    func sent(_ form: Form) {
+        guard form != .all else { return clear() }
+        for field in form.fields { kept[field] = nil }
+        ids[form.name] = nil
+    }
+}
+
+/// A form of a screen that has several: what it is called there, and its fields.
+public struct Form: Hashable, Sendable {
+    let name: String
+    let fields: [String]
+
+    init(_ name: String, _ fields: String...) {
+        self.name = name
+        self.fields = fields
+    }
+
+    /// All that is on the screen.
+    public static let all = Form("")
 }

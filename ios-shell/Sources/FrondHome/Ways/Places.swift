@@ -126,15 +126,6 @@ extension View {
         }
     }
 
-    /// Whether the cautions are in reach from it: everything of an open diary, and what is done to the whole of one.
-    public var needsOpenDiary: Bool {
-        guard case .whole(let screen) = self else { return true }
-        switch screen {
-        case .setCode, .phrase, .phraseCheck, .copy, .eraseDays, .addPlan, .done: return true
-        default: return false
-        }
-    }
-
     /// Whether the phone's screen stays on while it is shown.
     public var keepsScreenOn: Bool {
         if case .screen(.running) = self { true } else { false }

@@ -41,13 +41,24 @@ public final class Ways {
     /// What was typed and chosen on the screen that is shown.
     public let drafts = Drafts()
 
-    /// Whether the app has a code of its own.
-    public var coded: Bool { code.coded }
+    /// How the diary stood at the last answer.
+    public private(set) var standing: Standing?
+
+    /// Whether a code opens the diary.
+    public var coded: Bool { standing?.coded == true }
+
+    /// Whether a diary is open: then "something is not right" stands in the frame of every screen.
+    public var isOpen: Bool { standing?.open == true }
 
     /// Carries out what the core asks of the phone.
     @ObservationIgnored public var carryOut: ([Duty]) -> Void = { _ in }
 
-    @ObservationIgnored private var code = CodeSeen()
+    /// Told after every answer that is shown, and after trouble.
+    @ObservationIgnored var answered: () -> Void = {}
+
+    /// Told how the diary stands, with every answer.
+    @ObservationIgnored var stands: (Standing) -> Void = { _ in }
+
     @ObservationIgnored private var trail = Trail()
     /// What kind of screen was answered last.
     @ObservationIgnored private var before: String?
@@ -85,28 +96,29 @@ public final class Ways {
 
     /// Something is asked of the diary as a whole.
     public func whole(_ request: WholeRequest) {
-        send(whole: request) { await $0.whole(request) }
+        send { await $0.whole(request) }
     }
 
     /// Something to write down. Without an `id` of the record's a new one is made; either stays the same for the form that is
     /// shown, so that sending it again writes nothing twice. `happened`: when; nothing: now. `then`: where to go once it is
-    /// written, in place of "it is kept".
-    public func tell(_ told: Told, id: EntryId? = nil, happened: Instant? = nil, then: Does? = nil) {
+    /// written, in place of "it is kept". `of`: the form, where a screen has several; what was begun in the others stays.
+    public func tell(_ told: Told, id: EntryId? = nil, happened: Instant? = nil, then: Does? = nil, of form: Form = .all) {
         guard !waiting else { return }
         ownWay()
-        let under = drafts.id ?? id
-        drafts.id = under
-        let form = drafts
+        // The id of the record is for one form; another on the same screen has its own.
+        let under = drafts.id(form) ?? id.flatMap { drafts.isUsed($0) ? nil : $0 }
+        drafts.name(form, under)
+        let held = drafts
         let arrived: @MainActor (View, FormWords) -> Void = { view, words in
             // The form has done its work: another one begins empty, and under an id of its own.
-            self.drafts.clear()
+            self.drafts.sent(form)
             if let then { self.press(then) } else { self.arrive(at: nil, view, words) }
         }
         send(came: arrived) { door in
             var named = under
             if named == nil {
                 named = await door.newId()
-                await MainActor.run { form.id = named }
+                await MainActor.run { [named] in held.name(form, named) }
             }
             // Where no diary is open none can be made; the core then says what stands in the way.
             guard let named else { return await door.whole(.begin) }
@@ -119,9 +131,9 @@ public final class Ways {
         switch filled {
         case .wrong(let found): wrongs = found
         case .nothing: wrongs = []
-        case .tell(let told, let id, let happened, let then):
+        case .tell(let told, let id, let happened, let then, let form):
             wrongs = []
-            tell(told, id: id, happened: happened, then: then)
+            tell(told, id: id, happened: happened, then: then, of: form)
         case .ask(let request):
             wrongs = []
             ask(request)
@@ -141,7 +153,7 @@ public final class Ways {
 
     /// What another program handed over, and locking: neither waits for something else to be answered.
     public func atOnce(_ request: WholeRequest) {
-        send(drop: false, whole: request) { await $0.whole(request) }
+        send(drop: false) { await $0.whole(request) }
     }
 
     /// Something that nobody waits for and that shows nothing new, such as that a practice goes on.
@@ -151,7 +163,7 @@ public final class Ways {
     }
 
     /// From the beginning: the open diary, or what stands in its way.
-    public func begin() { begin(first: true) }
+    public func begin() { begin(saying: nil) }
 
     /// She comes back to the app: what is shown may be of yesterday. What was begun in a form is left alone.
     public func comeBack() {
@@ -175,6 +187,9 @@ public final class Ways {
     /// A day in the words of the diary's language.
     public func say(_ day: Day) async -> String { await door.say(day) }
 
+    /// A time of day likewise.
+    public func say(_ time: HourMinute) async -> String { await door.say(time) }
+
     /// Work that nobody waits for.
     public func tidy() {
         let door = door
@@ -182,6 +197,13 @@ public final class Ways {
     }
 
     // Over the end of the process.
+
+    /// Nothing of what was shown stays, neither in sight nor in memory.
+    func hide() {
+        shown = nil
+        wrongs = []
+        drafts.clear()
+    }
 
     /// Where she is, as addresses: which screen, and of which entry or day. Nothing that is on a screen.
     public func save() -> [String] { (trail.places.isEmpty ? saved : trail.places).compactMap(\.address) }
@@ -204,18 +226,23 @@ public final class Ways {
         if !waiting { saved = [] }
     }
 
-    private func begin(first: Bool) {
-        send(drop: false, first: first, whole: .begin) { await $0.whole(.begin) }
+    private func begin(saying: String?) {
+        let arrived: @MainActor (View, FormWords) -> Void = { view, words in
+            self.trouble = saying
+            self.arrive(at: nil, view, words)
+        }
+        send(drop: false, first: true, came: arrived) { await $0.whole(.begin) }
     }
 
     /// One thing after the other: a second press while the first is not answered is no second wish.
     private func send(
-        at does: Does? = nil, drop: Bool = true, first: Bool = false, whole: WholeRequest? = nil,
+        at does: Does? = nil, drop: Bool = true, first: Bool = false,
         came: (@MainActor (View, FormWords) -> Void)? = nil,
         _ ask: @escaping @Sendable (any Door) async -> Replied
     ) {
         if drop && waiting { return }
         waiting = true
+        trouble = nil
         number += 1
         let mine = number
         let door = door
@@ -229,29 +256,32 @@ public final class Ways {
             let reply = await ask(door)
             waits.cancel()
             guard let self else { return }
-            if case .seen(let view, let duties, let words) = reply {
-                self.code.seen(view, after: whole)
-                self.words = words
+            if let beside = reply.beside {
+                self.words = beside.words
+                self.standing = beside.standing
+                self.stands(beside.standing)
+            }
+            if case .seen(_, let duties, _) = reply {
                 // What the core asks of the phone is done, whatever else was pressed meanwhile.
                 self.carryOut(duties)
             }
             // Something later was asked that did not wait: its answer is shown, not this one.
             guard mine == self.number else { return }
-            self.answered(reply, at: does, first: first, came: came)
+            self.take(reply, at: does, first: first, came: came)
+            self.answered()
         })
     }
 
-    private func answered(_ reply: Replied, at does: Does?, first: Bool, came: (@MainActor (View, FormWords) -> Void)?) {
+    private func take(_ reply: Replied, at does: Does?, first: Bool, came: (@MainActor (View, FormWords) -> Void)?) {
         waiting = false
         busy = false
         switch reply {
-        case .seen(let view, _, let words):
+        case .seen(let view, _, let beside):
             trouble = nil
-            if let came { came(view, words) } else { arrive(at: does, view, words) }
-        case .trouble(let says, let again, let words):
-            self.words = words
+            if let came { came(view, beside.words) } else { arrive(at: does, view, beside.words) }
+        case .trouble(let says, let again, _):
             // Looking from the beginning is tried once; if that fails too it is said, and she may try again.
-            if again == .begin && !first { begin(first: true) }
+            if again != .stay && !first { begin(saying: again == .beginSaying ? says : nil) }
             trouble = says
         case .mute:
             trouble = words?.frame.fault ?? ""

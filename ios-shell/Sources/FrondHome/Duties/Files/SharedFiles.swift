@@ -34,7 +34,7 @@ public struct SharedFiles: Sendable {
     /// Letters, digits and a few marks: a name that leads nowhere else.
     private static func isPlain(_ name: String) -> Bool {
         let marks: Set<Character> = [".", "_", "-"]
-        guard (1...64).contains(name.count), let first = name.first, first.isASCII, first.isLetter || first.isNumber else { return false }
+        guard (1...64).contains(name.count), let first = name.first, !marks.contains(first) else { return false }
         return name.allSatisfy { $0.isASCII && ($0.isLetter || $0.isNumber || marks.contains($0)) }
     }
 }

@@ -60,8 +60,8 @@ struct Keys: Sendable {
         let length = Keys.own.utf8.count + 32
         guard bytes.count == 2 + length, bytes[0] == Keys.form, bytes[1] == UInt8(length) else { throw .garbled }
         let name = String(decoding: bytes[2...], as: UTF8.self)
-        let hex = name.dropFirst(Keys.own.count)
-        guard name.hasPrefix(Keys.own), hex.count == 32, hex.allSatisfy({ $0.isHexDigit && !$0.isUppercase }) else { throw .garbled }
+        let isHex = name.dropFirst(Keys.own.count).allSatisfy { $0.isASCII && $0.isHexDigit && !$0.isUppercase }
+        guard name.hasPrefix(Keys.own), isHex else { throw .garbled }
         return name
     }
 

@@ -21,8 +21,8 @@ public struct LocalMoment: Codable, Hashable, Comparable, Sendable {
         var calendar = Calendar(identifier: .gregorian)
         calendar.timeZone = zone
         let parts = calendar.dateComponents([.year, .month, .day, .hour, .minute], from: date)
-        guard let year = parts.year, let month = parts.month, let day = parts.day, let hour = parts.hour, let minute = parts.minute
-        else { return nil }
+        guard let year = parts.year, let month = parts.month, let day = parts.day else { return nil }
+        guard let hour = parts.hour, let minute = parts.minute else { return nil }
         self.init(year: year, month: month, day: day, hour: hour, minute: minute)
     }
 

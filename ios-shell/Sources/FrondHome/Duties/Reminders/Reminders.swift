@@ -38,6 +38,13 @@ public final class Reminders {
         await notices.takeAway()
     }
 
+    /// Forgets them, and answers how to have them again.
+    func takeBack() async -> @MainActor () async -> Void {
+        let plan = kept()
+        await forget()
+        return { if let plan { await self.replace(plan) } }
+    }
+
     /// The next ones anew, by what is kept: at every launch, and in another zone.
     public func again() async {
         guard let plan = kept() else { return }

@@ -109,6 +109,14 @@ public final class Cueing {
         }
     }
 
+    /// What a clock reaches by itself. A screen reader reads the screen that comes; it is told here only where words were chosen.
+    func tell(once line: String) {
+        if chosen.contains(.vibration) { senses.buzz(Beat.over.buzz) }
+        if chosen.contains(.tone) { senses.play(SoftTone.wave(Beat.over.hertz), rate: SoftTone.rate) }
+        guard chosen.contains(.word) else { return }
+        if senses.reader { senses.announce(line) } else { senses.say(line, language: language) }
+    }
+
     /// Stopped, paused, or out of sight: silent at once.
     public func silence() { senses.silence() }
 

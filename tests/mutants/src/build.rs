@@ -1,0 +1,150 @@
+//! Decides which mutants can be built, by asking the compiler until it is content, and where the tests lie then.
+
+use std::collections::HashSet;
+use std::ops::Range;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+use serde_json::Value;
+
+use crate::Failure;
+use crate::copy::Copy;
+
+/// A program of tests.
+#[derive(Clone, Debug)]
+pub struct Program {
+    /// What it is called: a test target's name.
+    pub name: String,
+    /// Where it lies.
+    pub path: PathBuf,
+    /// The folder it is run in, as cargo does.
+    pub folder: PathBuf,
+}
+
+/// What was built.
+pub struct Built {
+    /// The programs of tests.
+    pub programs: Vec<Program>,
+    /// Mutants that the compiler refused.
+    pub refused: HashSet<u32>,
+    /// Those of them that were not refused themselves: the message spoke of their place as a whole.
+    pub along: HashSet<u32>,
+}
+
+/// How often the compiler is asked; it finds faults in a few stages, each hidden by the one before.
+const MOST_ROUNDS: usize = 12;
+
+/// Builds the tests named and those of the core itself, until no mutant is refused. `known` are those that are known to
+/// be refused.
+///
+/// # Errors
+/// Where the compiler refuses something that no mutant explains.
+pub fn build(
+    copy: &mut Copy,
+    target: &Path,
+    tests: &[String],
+    known: HashSet<u32>,
+) -> Result<Built, Failure> {
+    let mut built = Built { programs: Vec::new(), refused: known, along: HashSet::new() };
+    for round in 1..=MOST_ROUNDS {
+        copy.weave(&built.refused)?;
+        eprintln!("building, round {round}; {} mutants left out so far", built.refused.len());
+        let (succeeded, messages) = both(copy, target, tests)?;
+        if succeeded {
+            built.programs = programs(&messages);
+            return Ok(built);
+        }
+        let spoken = spoken_of(copy, &messages)?;
+        if spoken.is_empty() {
+            return Err(format!("the tests do not build:\n{}", rendered(&messages)).into());
+        }
+        for numbers in spoken {
+            if numbers.len() > 1 {
+                built.along.extend(numbers.iter().copied());
+            }
+            built.refused.extend(numbers);
+        }
+    }
+    Err("the compiler still refuses mutants after as many rounds as it has stages".into())
+}
+
+/// The core's own tests, then those of frond-tests: two commands, so that either can be had without the other.
+fn both(copy: &Copy, target: &Path, tests: &[String]) -> Result<(bool, Vec<Value>), Failure> {
+    let core = ["test", "--no-run", "-p", "frond-core", "--lib", "--features", "sim"];
+    let (mut succeeded, mut messages) = cargo(copy, target, &core)?;
+    if succeeded && !tests.is_empty() {
+        let mut arguments = vec!["test", "--no-run", "-p", "frond-tests"];
+        for test in tests {
+            arguments.extend(["--test", test.as_str()]);
+        }
+        let (also, more) = cargo(copy, target, &arguments)?;
+        succeeded = also;
+        messages.extend(more);
+    }
+    Ok((succeeded, messages))
+}
+
+fn cargo(copy: &Copy, target: &Path, arguments: &[&str]) -> Result<(bool, Vec<Value>), Failure> {
+    let output = Command::new("cargo")
+        .args(arguments)
+        .args(["--locked", "--message-format=json"])
+        .current_dir(&copy.root)
+        .env("CARGO_TARGET_DIR", target)
+        .stdin(Stdio::null())
+        .stderr(Stdio::inherit())
+        .output()?;
+    let text = String::from_utf8(output.stdout)?;
+    let messages = text.lines().filter_map(|line| serde_json::from_str(line).ok()).collect();
+    Ok((output.status.success(), messages))
+}
+
+fn errors(messages: &[Value]) -> impl Iterator<Item = &Value> {
+    messages
+        .iter()
+        .filter(|one| one["reason"] == "compiler-message")
+        .map(|one| &one["message"])
+        .filter(|one| {
+            one["level"] == "error" && one["spans"].as_array().is_some_and(|s| !s.is_empty())
+        })
+}
+
+fn rendered(messages: &[Value]) -> String {
+    errors(messages).filter_map(|one| one["rendered"].as_str()).collect()
+}
+
+/// The mutants that each error speaks of.
+fn spoken_of(copy: &Copy, messages: &[Value]) -> Result<Vec<Vec<u32>>, Failure> {
+    let mut all = Vec::new();
+    for error in errors(messages) {
+        let spans = error["spans"].as_array().map(Vec::as_slice).unwrap_or_default();
+        let of = |primary: bool| {
+            let mut chosen = spans.iter().filter(move |span| span["is_primary"] == primary);
+            chosen.find_map(|span| mutants_at(copy, span))
+        };
+        let Some(numbers) = of(true).or_else(|| of(false)) else {
+            let text = error["rendered"].as_str().unwrap_or_default();
+            return Err(format!("the compiler refuses what no mutant explains:\n{text}").into());
+        };
+        all.push(numbers);
+    }
+    Ok(all)
+}
+
+fn mutants_at(copy: &Copy, span: &Value) -> Option<Vec<u32>> {
+    let file = span["file_name"].as_str()?;
+    let place = |name: &str| span[name].as_u64().and_then(|at| usize::try_from(at).ok());
+    let bytes: Range<usize> = place("byte_start")?..place("byte_end")?;
+    let source = copy.sources.iter().find(|source| source.path == Path::new(file))?;
+    let numbers = source.woven.spoken_of(&bytes);
+    (!numbers.is_empty()).then(|| numbers.to_vec())
+}
+
+fn programs(messages: &[Value]) -> Vec<Program> {
+    let program = |one: &Value| {
+        let path = PathBuf::from(one["executable"].as_str()?);
+        let folder = Path::new(one["manifest_path"].as_str()?).parent()?.to_owned();
+        let name = one["target"]["name"].as_str()?.to_owned();
+        (one["profile"]["test"] == true).then_some(Program { name, path, folder })
+    };
+    messages.iter().filter_map(program).collect()
+}

@@ -1,0 +1,42 @@
+
+/// Whether the mutant of this number acts. The number comes from the environment and is read once; where a file is
+/// named instead, the numbers that are asked for are written to it, each once.
+#[inline]
+pub(crate) fn mutant(number: u32) -> bool {
+    let chosen = planted::CHOSEN.load(std::sync::atomic::Ordering::Relaxed);
+    if chosen < planted::RECORDING { chosen == number } else { planted::look(number) }
+}
+
+mod planted {
+    use std::collections::BTreeSet;
+    use std::fs::OpenOptions;
+    use std::io::Write;
+    use std::sync::Mutex;
+    use std::sync::atomic::{AtomicU32, Ordering};
+
+    pub(super) static CHOSEN: AtomicU32 = AtomicU32::new(UNREAD);
+    pub(super) const RECORDING: u32 = u32::MAX - 1;
+    const UNREAD: u32 = u32::MAX;
+    static ASKED: Mutex<BTreeSet<u32>> = Mutex::new(BTreeSet::new());
+
+    #[cold]
+    pub(super) fn look(number: u32) -> bool {
+        let file = std::env::var_os("FROND_MUTANTS_ASKED");
+        if CHOSEN.load(Ordering::Relaxed) == UNREAD {
+            let chosen = std::env::var("FROND_MUTANT").ok().and_then(|text| text.parse().ok());
+            let chosen = if file.is_some() { RECORDING } else { chosen.unwrap_or(0) };
+            CHOSEN.store(chosen, Ordering::Relaxed);
+            if chosen != RECORDING {
+                return chosen == number;
+            }
+        }
+        let new = ASKED.lock().is_ok_and(|mut asked| asked.insert(number));
+        if let (true, Some(file)) = (new, file) {
+            let opened = OpenOptions::new().create(true).append(true).open(file);
+            let written = opened.and_then(|mut file| file.write_all(format!("{number}\n").as_bytes()));
+            // Without the record a mutant would pass for one that no test reaches.
+            assert!(written.is_ok(), "what was asked could not be recorded");
+        }
+        false
+    }
+}
