@@ -40,7 +40,7 @@ impl Life {
         let expected = self.expected(&act);
         let journal = self.disk.content(&Path::new(FOLDER).join("journal"));
         let calls = self.disk.calls();
-        if let Some(lie) = self.lies {
+        if let Ground::Lies(lie) = self.ground {
             self.disk.leave_out(lie);
         }
         match fault {
@@ -72,7 +72,7 @@ impl Life {
             };
         }
         match fault {
-            Fault::None if done.is_err() && self.lies.is_some() => {
+            Fault::None if done.is_err() && !self.honest() => {
                 // An earlier lie left something that does not open; that is said.
                 self.fate = Some(Fate::Refused);
             }
@@ -95,7 +95,7 @@ impl Life {
         self.look_at_marks(&before, &after);
         let fine = done.is_ok() && matches!(fault, Fault::None);
         self.look_at_backups(&before, fine);
-        if self.lies.is_some() {
+        if !self.honest() {
             return;
         }
         if done.is_ok() {
