@@ -164,7 +164,7 @@ fn laid_out_by(part: &str, arm: &str) -> Option<String> {
             let name = after[..at].rsplit(|letter| !own(letter)).next()?;
             (!name.is_empty() && name != "vec").then(|| name.to_owned())
         })
-        .last()
+        .next_back()
 }
 
 /// One line for each record; what is missing or too much.
