@@ -53,7 +53,14 @@ impl Life {
         self.disk.power_off_at(u64::MAX);
         let Some(after) = expected else {
             assert!(done.is_err(), "it was not refused");
-            return self.settle(vec![before], fault);
+            self.settle(vec![before.clone()], fault);
+            if self.fate.is_none() {
+                // What the clock had to say may have been written meanwhile, and a backup before it.
+                let after = self.model.clone();
+                self.look_at_marks(&before, &after);
+                self.look_at_backups(&before, false);
+            }
+            return;
         };
         let mut candidates = match &done {
             Ok(()) => vec![after.clone()],
@@ -91,6 +98,9 @@ impl Life {
         }
         if self.fate.is_some() {
             return;
+        }
+        if !self.model.there {
+            self.acknowledged = None;
         }
         self.look_at_marks(&before, &after);
         let fine = done.is_ok() && matches!(fault, Fault::None);
