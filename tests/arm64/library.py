@@ -12,25 +12,14 @@ import subprocess
 import sys
 from pathlib import Path
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "checks"))
+from counted import check, finish  # noqa: E402
+
 LEAST_API = 26
 MOST_BYTES = 3_000_000
 WANTED = {"libc.so", "libm.so", "libdl.so", "liblog.so"}
 HERE = Path(__file__).resolve().parent
 BIONIC = HERE / "../../android-shell/tools/bionic.txt"
-
-failed = []
-passed = 0
-
-
-def check(name, faults):
-    """One check: what is wrong, as a list of lines; nothing wrong is a pass."""
-    global passed
-    if faults:
-        failed.append(name)
-        print(f"FAILED: {name}: " + "; ".join(faults))
-    else:
-        passed += 1
-        print(f"ok: {name}")
 
 
 def readelf(library, *what):
@@ -128,8 +117,7 @@ def main():
     size = library.stat().st_size
     check(f"its {size} bytes are below {MOST_BYTES}", [] if size < MOST_BYTES else ["too large"])
 
-    print(f"{passed} passed, {len(failed)} failed")
-    sys.exit(1 if failed else 0)
+    finish()
 
 
 main()
