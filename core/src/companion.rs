@@ -16,11 +16,13 @@ mod looking;
 mod marking;
 mod practising;
 mod reading;
+mod reading_over;
 mod remembering;
 mod request;
 mod showing;
 mod trouble;
 mod wording;
+mod writing;
 
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
@@ -33,7 +35,7 @@ pub use trouble::{Refusal, Trouble};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
+use crate::diary::entry::{Content, Entry, EntryId};
 use crate::diary::resolve::resolve;
 use crate::diary::state::State;
 use crate::diary::store::{Findings, Opened, Rollback, Store};
@@ -44,14 +46,15 @@ use crate::progression::{Basis, Outcome, OutcomeKind};
 use crate::reminders::PlanReminders;
 use crate::safety::Sign;
 use crate::screens::{
-    EndingScreen, EntriesScreen, EraseScreen, KeptScreen, LadderScreen, Lock, LogSessionScreen,
-    MoreScreen, PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen,
-    StopScreen, StoreNote, SuggestionScreen,
+    EndingScreen, EntriesScreen, EraseScreen, LadderScreen, Lock, LogSessionScreen, MoreScreen,
+    PlanScreen, ReadyScreen, Scene, Screen, ShowsScreen, SignsScreen, SpokeScreen, StopScreen,
+    StoreNote, SuggestionScreen,
 };
 use crate::words::Words;
 use backups::Backups;
 use journal::{apply_all, history, payloads, read};
 use practising::Practising;
+use reading_over::ReadingOver;
 pub(crate) use showing::screening_due;
 
 /// After so many entries since the last snapshot it is worth saving a new one.
@@ -109,6 +112,7 @@ pub struct Companion {
     unsaved: u64,
     practising: Practising,
     lock: Lock,
+    reading_over: ReadingOver,
 }
 
 impl Companion {
@@ -132,6 +136,20 @@ impl Companion {
     /// # Errors
     /// [`Trouble`]; nothing on disk has then been changed.
     pub fn open(
+        ports: &Ports,
+        folder: &Path,
+        keeper: &dyn KeyKeeper,
+        language: &str,
+        moment: &Moment,
+    ) -> Result<Self, Trouble> {
+        match Self::open_once(ports, folder, keeper, language, moment) {
+            // Reading it whole found damage behind a snapshot; this opening sees to it.
+            Err(Trouble::OpenAgain) => Self::open_once(ports, folder, keeper, language, moment),
+            opened => opened,
+        }
+    }
+
+    fn open_once(
         ports: &Ports,
         folder: &Path,
         keeper: &dyn KeyKeeper,
@@ -183,6 +201,7 @@ impl Companion {
             unsaved: 0,
             practising: Practising::Nothing,
             lock: Lock::default(),
+            reading_over: ReadingOver::default(),
         }
     }
 
@@ -320,8 +339,8 @@ impl Companion {
         Ok(Answer { screen, duties })
     }
 
-    /// Saves a snapshot when one is due and makes room for the next entries. Call it when nobody waits;
-    /// nothing depends on it but speed.
+    /// Saves a snapshot when one is due, makes room for the next entries, and reads the diary over, a part at each
+    /// call, so that damage is found before it is needed. Call it when nobody waits.
     ///
     /// # Errors
     /// [`Trouble`]; no entry is in danger.
@@ -332,7 +351,8 @@ impl Companion {
         if self.unsaved >= UNSAVED {
             self.save()?;
         }
-        Ok(self.store.prepare()?)
+        self.store.prepare()?;
+        self.read_over()
     }
 
     /// Saves a snapshot now.
@@ -414,80 +434,5 @@ impl Companion {
             }
         }
         Ok(self.show(&moment.now, |scene| Screen::Suggestion(SuggestionScreen::new(scene, shown))))
-    }
-
-    fn write(&mut self, write: Write, moment: &Moment) -> Result<Screen, Trouble> {
-        if self.was_written(write.id)? {
-            self.written_down(write.id);
-            return self.again(write.id, moment);
-        }
-        let checked = check::checked(write, &check::Facts { companion: self, moment })?;
-        let (id, content) = (checked.first().id, checked.first().content.clone());
-        for line in checked.lines() {
-            self.append(line.id, line.happened, line.content, moment)?;
-        }
-        self.follow_language();
-        self.written_down(id);
-        Ok(self.kept(id, &content, moment))
-    }
-
-    /// A request asked again: nothing is written twice, and what the first asking did not get to is
-    /// written now.
-    fn again(&mut self, id: EntryId, moment: &Moment) -> Result<Screen, Trouble> {
-        let entries = self.entries()?;
-        let find = |id: EntryId| entries.iter().find(|entry| entry.id == id);
-        let content = &find(id).ok_or(Refusal::NoSuchEntry)?.what;
-        if let Content::SuggestionAnswered { shown, chosen: Chosen::Try } = content
-            && find(check::second(id)).is_none()
-            && let Some(Content::SuggestionShown { to: Some(to), .. }) =
-                find(*shown).map(|entry| &entry.what)
-        {
-            let step = Content::StepChange { to: to.clone(), why: Why::Suggested };
-            self.append(check::second(id), moment.now, step, moment)?;
-        }
-        Ok(self.kept(id, content, moment))
-    }
-
-    fn kept(&self, id: EntryId, content: &Content, moment: &Moment) -> Screen {
-        let noted: Vec<Sign> = signs_of(content).iter().map(|noted| noted.sign).collect();
-        if noted.is_empty() {
-            self.show(&moment.now, |scene| Screen::Kept(KeptScreen::new(scene, id, content)))
-        } else {
-            self.stop_and_call(&moment.now, &noted)
-        }
-    }
-
-    fn was_written(&self, id: EntryId) -> Result<bool, Trouble> {
-        let issued = id.0.first_chunk::<4>().map_or(0, |head| u32::from_be_bytes(*head));
-        match self.state.has_written(id, u64::from(issued)) {
-            Some(known) => Ok(known),
-            None => Ok(self.entries()?.iter().any(|entry| entry.id == id)),
-        }
-    }
-
-    /// Writes one entry; when this returns it would survive a power cut, and the state has followed.
-    fn append(
-        &mut self,
-        id: EntryId,
-        happened: Stamp,
-        what: Content,
-        moment: &Moment,
-    ) -> Result<(), Trouble> {
-        self.back_up_if_due(&moment.now);
-        let entry = Entry { id, written: moment.now, happened, uptime: moment.uptime, what };
-        let bytes = serde_json::to_vec(&entry).map_err(|_| Trouble::TryAgain)?;
-        self.store.append(&bytes)?;
-        self.unsaved += 1;
-        if self.state.apply(&entry).is_err() {
-            self.state = State::from_history(&history(&self.store)?)?;
-        }
-        Ok(())
-    }
-}
-
-fn signs_of(content: &Content) -> &[crate::diary::entry::SignNoted] {
-    match content {
-        Content::Correction { content, .. } => content.signs(),
-        other => other.signs(),
     }
 }

@@ -19,6 +19,7 @@ pub mod diary;
 pub mod handover;
 pub mod insight;
 pub mod moment;
+mod packed;
 pub mod ports;
 pub mod practice;
 pub mod programme;

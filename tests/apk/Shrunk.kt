@@ -54,7 +54,7 @@ private class Keeper : KeyKeeper {
 }
 
 /** What the app covers: all of it. */
-private val COVERED = Covered(true, true, true, true, true)
+private val COVERED = Covered(true, true, true, true, true, true)
 
 private fun moment(minute: Long) = Moment(1_772_475_600_000 + minute * 60_000, "Europe/London", 0, 1u, (minute * 60_000).toULong())
 

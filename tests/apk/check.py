@@ -13,6 +13,9 @@ import sys
 import zipfile
 from pathlib import Path
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "checks"))
+from counted import check, finish  # noqa: E402
+
 PAGE = 16384
 MOST_BYTES = 8_000_000
 PERMISSIONS = {
@@ -22,20 +25,6 @@ PERMISSIONS = {
 }
 # What leads to a network. A Uri only names something.
 NETWORK = re.compile(r"L(java/net/|javax/net/|java/nio/channels/\w*Socket|android/net/(?!Uri)|org/apache/http/|android/webkit/|android/bluetooth/|android/nfc/)[\w/$]*;")
-
-failed = []
-passed = 0
-
-
-def check(name, faults):
-    """One check: what is wrong, as a list of lines; nothing wrong is a pass."""
-    global passed
-    if faults:
-        failed.append(name)
-        print(f"FAILED: {name}: " + "; ".join(map(str, faults)))
-    else:
-        passed += 1
-        print(f"ok: {name}")
 
 
 def said(*command):
@@ -140,8 +129,7 @@ def main():
     code(package)
     size = Path(package).stat().st_size
     check(f"its {size} bytes are below {MOST_BYTES}", [] if size < MOST_BYTES else ["too large"])
-    print(f"{passed} passed, {len(failed)} failed")
-    sys.exit(1 if failed else 0)
+    finish()
 
 
 main()

@@ -12,23 +12,12 @@ import subprocess
 import sys
 from pathlib import Path
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "checks"))
+from counted import check, finish  # noqa: E402
+
 WORK, DRIVER = Path(sys.argv[1]), sys.argv[2]
 MACHINES = ("host", "arm64")
 OPENS = 1000
-
-failed = []
-passed = 0
-
-
-def check(name, faults):
-    """One check: what is wrong, as a list of lines; nothing wrong is a pass."""
-    global passed
-    if faults:
-        failed.append(name)
-        print(f"FAILED: {name}: " + "; ".join(map(str, faults)))
-    else:
-        passed += 1
-        print(f"ok: {name}")
 
 
 def command(machine, *what):
@@ -135,8 +124,7 @@ def main():
     panics()
     cuts()
     opens()
-    print(f"{passed} passed, {len(failed)} failed")
-    sys.exit(1 if failed else 0)
+    finish()
 
 
 main()

@@ -163,7 +163,7 @@ class Diary:
         self.open()
 
     def open(self):
-        covered = f.Covered(screen=True, keyboard=True, backups=True, reminders=True, leaves=True)
+        covered = f.Covered(screen=True, pictures=True, keyboard=True, backups=True, reminders=True, leaves=True)
         self.frond = f.Frond(str(self.folder / "diary"), "en", covered, Keeper(self.folder / "marks"))
 
     def id(self):

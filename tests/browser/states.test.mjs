@@ -33,7 +33,7 @@ test("a form that has to be put right", async (t) => {
     ["/questions", "/questions"],
     ["/look-forward", "/look-forward"],
     ["/plan/add", "/plan/add"],
-    ["/keeping/passphrase", "/keeping/passphrase"],
+    ["/keeping/code", "/keeping/code"],
     ["/restore/copy", "/restore/copy"],
     ["/erase/days", "/erase/days"],
     ["/summary", "/summary/file"],
@@ -173,6 +173,50 @@ test("the cautions answered one by one, a reminder set, everything erased", asyn
   await she.press('main form[action="/erase/all"] button');
   await looks.look(page, "erased");
   looks.done({ least: 3 });
+});
+
+test("its own code and the twelve words: chosen, asked for, wrong, a wait, the words instead", async (t) => {
+  const server = await serve(t, ["--empty", "--now", "2026-05-04T19:30:00+01:00"]);
+  const { page } = await visit(server);
+  const she = person(page);
+  await page.goto(server.address);
+  const looks = looking({ prefix: "own-" });
+  await page.goto(`${server.origin}/keeping/phrase`);
+  await looks.look(page, "words");
+  const words = await page.locator("main ol li").allInnerTexts();
+  assert.equal(words.length, 12);
+  await she.press('main form[action="/keeping/phrase"] button');
+  await looks.look(page, "words-asked");
+  for (const [name, at] of [["word-3", 2], ["word-9", 8]]) await she.type(name, words[at].trim());
+  await she.press('main form[action="/keeping/phrase"] button');
+  await looks.look(page, "words-kept");
+  await page.goto(`${server.origin}/keeping/copy`);
+  await looks.look(page, "copy");
+  await page.goto(`${server.origin}/keeping/code`);
+  await looks.look(page, "code-choose");
+  for (const name of ["new", "again"]) await she.type(name, "4711");
+  await she.press('main form[action="/keeping/code"] button');
+  await looks.look(page, "code-set");
+  await page.reload();
+  assert.match(page.url(), /\/done$/, "looked at again, it is not done again");
+  await page.goto(`${server.origin}/keeping`);
+  await she.press('main form[action="/lock"] button');
+  await looks.look(page, "code-asked");
+  for (let tries = 0; tries < 12 && (await page.locator("main input[name=code]").count()) > 0; tries++) {
+    await she.type("code", "1111");
+    await she.press('main form[action="/code"] button');
+    if (tries === 0) await looks.look(page, "code-wrong");
+  }
+  assert.equal(await page.locator("main input[name=code]").count(), 0, "after some wrong ones there is a wait");
+  await looks.look(page, "code-wait");
+  await she.press(link("/open"));
+  await looks.look(page, "code-forgotten");
+  await she.type("phrase", words.map((word) => word.trim()).join(" "));
+  await she.press('main form[action="/open"] button');
+  await looks.look(page, "code-opened");
+  await page.goto(`${server.origin}/today`);
+  assert.equal(await page.locator("main input[name=code]").count(), 0, "it is open, and has no code");
+  looks.done({ least: 10 });
 });
 
 test("a diary that was damaged still leads on", async (t) => {

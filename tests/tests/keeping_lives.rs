@@ -1,7 +1,9 @@
 //! Invented lives of a diary against a plain model of what keeping it promises: told, corrected, erased,
-//! under new keys, copied, restored, ended, set back, with power cuts, kills, full and lying disks.
+//! under new keys, copied, restored, ended, set back, another plan, with power cuts, kills, full, lying and rotting
+//! disks, clocks that jump and journeys to other time zones.
 //!
-//! `FROND_KEEPING_SEED=n` replays one life, `FROND_KEEPING_LIVES=n` lives so many (of each sort).
+//! `FROND_KEEPING_SEED=n` replays one life, `FROND_KEEPING_LIVES=n` lives so many (of each sort),
+//! from the seed `FROND_KEEPING_FROM=n` on.
 
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -14,7 +16,7 @@ use frond_core::moment::Moment;
 use frond_core::ports::sim::SimDisk;
 use frond_core::ports::{PassphraseKeeper, SyncFor};
 use frond_tests::home::{FOLDER, Home, Marks, keeper, ports, session, with_marks};
-use frond_tests::keeping_model::life::{Fate, Life};
+use frond_tests::keeping_model::life::{Fate, Ground, Life};
 use frond_tests::keeping_model::world;
 
 const EVENTS: usize = 25;
@@ -28,17 +30,20 @@ fn number(name: &str) -> Option<u64> {
 type Lived = (BTreeMap<Fate, u64>, BTreeMap<&'static str, u64>);
 
 /// Lives through each seed; says which failed, with what was done in them.
-fn live(usual: u64, lies: impl Fn(u64) -> Option<SyncFor>) -> Lived {
+fn live(usual: u64, ground: impl Fn(u64) -> Ground) -> Lived {
     let lives = number("FROND_KEEPING_LIVES").unwrap_or(usual);
     let seeds = match number("FROND_KEEPING_SEED") {
         Some(seed) => seed..seed + 1,
-        None => 0..lives,
+        None => {
+            let from = number("FROND_KEEPING_FROM").unwrap_or(0);
+            from..from + lives
+        }
     };
     let mut fates = BTreeMap::new();
     let mut tally = BTreeMap::new();
     let mut failed = Vec::new();
     for seed in seeds {
-        let mut life = Life::new(seed, lies(seed));
+        let mut life = Life::new(seed, ground(seed));
         match catch_unwind(AssertUnwindSafe(|| life.live(EVENTS))) {
             Ok(fate) => {
                 *fates.entry(fate).or_insert(0) += 1;
@@ -62,7 +67,7 @@ fn live(usual: u64, lies: impl Fn(u64) -> Option<SyncFor>) -> Lived {
 
 #[test]
 fn every_life_on_an_honest_disk_is_as_the_model_says() {
-    let (fates, tally) = live(300, |_| None);
+    let (fates, tally) = live(1200, |_| Ground::Honest);
     assert!(fates.keys().all(|fate| *fate == Fate::Whole));
     if number("FROND_KEEPING_SEED").is_some() {
         return;
@@ -74,6 +79,10 @@ fn every_life_on_an_honest_disk_is_as_the_model_says() {
         "nothing erased opens",
         "restored, and kept aside",
         "set back, and said",
+        "plans changed",
+        "clock jumps",
+        "zone changes",
+        "device restarts",
     ] {
         assert!(tally.contains_key(what), "it never came to this: {what}");
     }
@@ -81,12 +90,27 @@ fn every_life_on_an_honest_disk_is_as_the_model_says() {
 
 #[test]
 fn a_lying_disk_loses_nothing_in_silence_but_what_no_mark_knows() {
-    let (fates, _) = live(100, |seed| {
+    let (fates, _) = live(400, |seed| {
         let all = SyncFor::ALL;
-        usize::try_from(seed).ok().and_then(|seed| all.get(seed % all.len())).copied()
+        let place = usize::try_from(seed).unwrap_or(0) % all.len();
+        Ground::Lies(all[place])
     });
     if number("FROND_KEEPING_SEED").is_none() {
         assert!(fates.contains_key(&Fate::Said) || fates.contains_key(&Fate::Refused), "{fates:?}");
+    }
+}
+
+#[test]
+fn a_rotting_disk_loses_nothing_in_silence() {
+    let (fates, tally) = live(400, |_| Ground::Rots);
+    let honest = [Fate::Whole, Fate::Said, Fate::Refused];
+    assert!(fates.keys().all(|fate| honest.contains(fate)), "{fates:?}");
+    if number("FROND_KEEPING_SEED").is_none() {
+        assert!(fates.len() == 3, "not every end came about: {fates:?}");
+        assert!(
+            tally.contains_key("gone bad, and nothing lost"),
+            "nothing was ever read from a second copy"
+        );
     }
 }
 

@@ -303,7 +303,7 @@ fn a_clock_that_ran_out_is_over_when_it_is_looked_at() {
 #[test]
 fn what_the_clock_reaches_is_told_once_it_is_chosen_and_only_where_there_is_something_to_say() {
     let mut home = ready();
-    home.ask(Request::Begin(Begin::Practice(0)));
+    home.ask(Request::Begin(Begin::Step));
     let screen = running(during(&mut home, Event::Begin { part: 0 }));
     assert!(screen.mark.is_none(), "no sound until it is chosen");
     let cues = CueKinds { vibration: true, ..CueKinds::default() };

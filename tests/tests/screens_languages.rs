@@ -4,7 +4,6 @@
 use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{FeelsReady, Reason, Settings};
 use frond_core::handover::Handed;
-use frond_core::practice::breathing::CueKinds;
 use frond_core::practice::timed::Event;
 use frond_core::programme::values::{Line, Passage};
 use frond_core::safety::{FullList, Sign};

@@ -18,16 +18,27 @@ pub(super) fn apply_all(
     Ok(Some(state))
 }
 
+/// Every entry.
+///
+/// # Errors
+/// [`Trouble::OpenAgain`] where one is damaged that no opening has seen to: what would be read is not the whole
+/// diary, and nobody would know.
 pub(super) fn history(store: &Store) -> Result<Vec<Entry>, Trouble> {
-    let mut entries = Vec::new();
-    store.read_from(Seq::FIRST, |_, bytes| entries.push(read(bytes)))?;
-    entries.into_iter().collect()
+    payloads(store)?.iter().map(|bytes| read(bytes)).collect()
 }
 
 /// Every entry's bytes, as in the journal.
+///
+/// # Errors
+/// As [`history`].
 pub(super) fn payloads(store: &Store) -> Result<Vec<Vec<u8>>, Trouble> {
     let mut entries = Vec::new();
-    store.read_from(Seq::FIRST, |_, bytes| entries.push(bytes.to_vec()))?;
+    let missing = store.read_from(Seq::FIRST, |_, bytes| entries.push(bytes.to_vec()))?;
+    // A diary that can only be read is read as far as it can be: its opening has told what is missing.
+    if store.is_writable() && missing.iter().any(|hole| hole.new) {
+        store.see_to_it_when_opened();
+        return Err(Trouble::OpenAgain);
+    }
     Ok(entries)
 }
 

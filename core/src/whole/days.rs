@@ -113,7 +113,7 @@ impl Holder {
         self.copy = None;
         self.fresh = false;
         self.tries.remove();
-        let mut seen = match self.screen_of(moment, vec![]) {
+        let mut seen = match self.screen_of(keeper, moment) {
             Some(screen) => Seen::whole(screen),
             None => self.begin(keeper, moment)?,
         };

@@ -26,12 +26,12 @@ pub use request::WholeRequest;
 
 use std::path::PathBuf;
 
-use crate::companion::{Companion, Copy, Duty, Ports, Request, Trouble};
+use crate::companion::{Companion, Copy, Duty, Ports, Recovery, Request, Trouble};
 use crate::diary::entry::EntryId;
 use crate::handover::Handed;
 use crate::moment::Moment;
-use crate::ports::{KeyKeeper, Passphrase, Stretch};
-use crate::screens::{Covered, Does, FormWords, Screen, SorryScreen, WholeScreen};
+use crate::ports::{KeyKeeper, Passphrase, PassphraseKeeper, Stretch};
+use crate::screens::{Covered, Does, Done, FormWords, Screen, SorryScreen, WholeScreen};
 use crate::sealing::RecoveryPhrase;
 use crate::words::{Isolation, Words};
 
@@ -190,6 +190,15 @@ impl Holder {
         }
     }
 
+    /// Why the diary does not open, where it was tried and did not.
+    #[must_use]
+    pub fn stuck(&self) -> Option<&Trouble> {
+        match &self.state {
+            State::Stuck(trouble) => Some(trouble),
+            _ => None,
+        }
+    }
+
     /// How the diary stands.
     #[must_use]
     pub fn standing(&self) -> Standing {
@@ -220,6 +229,22 @@ impl Holder {
         keeper: &dyn KeyKeeper,
         moment: &Moment,
     ) -> Result<Seen, Trouble> {
+        press::press(self, does, keeper, moment)
+    }
+
+    /// The same where the action was shown with an id of its own to write under, as on a page that outlives this
+    /// process: pressed again, whatever lies between, it writes nothing twice.
+    ///
+    /// # Errors
+    /// [`Trouble`], by what the person can do next.
+    pub fn press_under(
+        &mut self,
+        does: Does,
+        id: EntryId,
+        keeper: &dyn KeyKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        self.pressed = Some((does, id));
         press::press(self, does, keeper, moment)
     }
 
@@ -294,6 +319,24 @@ impl Holder {
                 self.summary_file(selection, closing, keeper, moment)
             }
         }
+    }
+
+    /// Puts the open diary under new keys that this keeper opens from now on, on a surface where a passphrase
+    /// opens it. On a phone it is its own code that changes.
+    ///
+    /// # Errors
+    /// [`Trouble`]; [`Trouble::NotADiary`] while no diary is open. It then opens as before.
+    pub fn another_passphrase(
+        &mut self,
+        keeper: &PassphraseKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        self.pressed = None;
+        self.proved = false;
+        self.anew(keeper, stand::Under::Same, |companion, keeper| {
+            companion.new_keys(keeper, Recovery::Keep, moment).map(Some)
+        })?;
+        self.done(Done::PassphraseSet)
     }
 
     /// A new id to write under.

@@ -6,7 +6,7 @@ use crate::companion::{Companion, Recovery, Request, Trouble};
 use crate::moment::Moment;
 use crate::ports::KeyKeeper;
 use crate::screens::{
-    Amiss, Done, FormField, OpenByPhraseScreen, PhraseCheckScreen, PhraseScreen, Problem,
+    Amiss, Done, FormField, Lock, OpenByPhraseScreen, PhraseCheckScreen, PhraseScreen, Problem,
     WholeScreen,
 };
 use crate::sealing::{RecoveryKeeper, RecoveryPhrase};
@@ -26,7 +26,7 @@ impl Holder {
             return Ok(way);
         }
         let phrase = RecoveryPhrase::new(self.ports.random.as_ref())?;
-        let screen = PhraseScreen::new(self.words(), &phrase);
+        let screen = PhraseScreen::new(self.words(), self.lock_of(keeper), &phrase);
         self.phrase = Some(phrase);
         Ok(Seen::whole(WholeScreen::Phrase(screen)))
     }
@@ -98,11 +98,11 @@ impl Holder {
         if self.in_the_way(keeper, moment).is_none() {
             return self.begin(keeper, moment);
         }
-        Ok(self.ask_phrase(vec![]))
+        Ok(self.ask_phrase(self.lock_of(keeper), vec![]))
     }
 
-    fn ask_phrase(&self, problems: Vec<Problem>) -> Seen {
-        let form = OpenByPhraseScreen::new(&self.words, problems);
+    fn ask_phrase(&self, lock: Lock, problems: Vec<Problem>) -> Seen {
+        let form = OpenByPhraseScreen::new(&self.words, lock, problems);
         Seen::whole(WholeScreen::OpenByPhrase(form))
     }
 
@@ -117,9 +117,13 @@ impl Holder {
         if self.in_the_way(keeper, moment).is_none() {
             return self.begin(keeper, moment);
         }
+        if let Some(way) = self.not_by_phrase(keeper) {
+            return Ok(way);
+        }
+        let lock = self.lock_of(keeper);
         let Ok(phrase) = RecoveryPhrase::parse(&phrase) else {
             let none = Problem::new(&self.words, FormField::Phrase, Amiss::NotAPhrase);
-            return Ok(self.ask_phrase(vec![none]));
+            return Ok(self.ask_phrase(lock, vec![none]));
         };
         self.close();
         let by_phrase = RecoveryKeeper::new(phrase);
@@ -128,18 +132,21 @@ impl Holder {
             Ok(companion) => self.state = State::Open(Box::new(companion)),
             Err(Trouble::WrongSecret) => {
                 let other = Problem::new(&self.words, FormField::Phrase, Amiss::OtherPhrase);
-                return Ok(self.ask_phrase(vec![other]));
+                return Ok(self.ask_phrase(lock, vec![other]));
             }
             Err(trouble) => {
                 let other = Problem::trouble(&self.words, FormField::Phrase, &trouble);
-                return Ok(self.ask_phrase(vec![other]));
+                return Ok(self.ask_phrase(lock, vec![other]));
             }
         }
         self.anew(keeper, Under::Code(None), |companion, keeper| {
             companion.new_keys(keeper, Recovery::Keep, moment).map(Some)
         })?;
         self.tries.remove();
-        let mut seen = self.done(Done::OpenedByPhrase)?;
+        let mut seen = self.done(match lock {
+            Lock::Passphrase => Done::PassphraseOpens,
+            Lock::Phone | Lock::Code => Done::OpenedByPhrase,
+        })?;
         seen.duties.extend(self.companion()?.planned_anew(moment));
         Ok(seen)
     }

@@ -7,7 +7,7 @@ use crate::moment::Moment;
 use crate::ports::{CodedKeeper, KeeperKind, KeyKeeper, Passphrase};
 use crate::practice::timed::Event;
 use crate::screens::{
-    CannotOpenScreen, CodeScreen, ErasedScreen, FirstRunPage, Lock, NoDiaryScreen, Problem, Screen,
+    CannotOpenScreen, CodeScreen, ErasedScreen, FirstRunPage, Lock, NoDiaryScreen, Screen,
     SetCodeScreen, SorryScreen, WholeScreen,
 };
 
@@ -93,7 +93,7 @@ impl Holder {
                 self.asks_code();
             }
         }
-        match self.screen_of(moment, vec![]) {
+        match self.screen_of(keeper, moment) {
             Some(screen) => Ok(Seen::whole(screen)),
             // Without a code nothing can be locked; the form for one says so.
             None if keeper.kind() == KeeperKind::PhoneKeyStore => {
@@ -141,20 +141,20 @@ impl Holder {
         if let State::Shut = self.state {
             self.open(keeper, moment);
         }
-        self.screen_of(moment, vec![]).map(Seen::whole)
+        self.screen_of(keeper, moment).map(Seen::whole)
     }
 
-    /// The screen that stands in the way; `problems`: of a code that was given.
+    /// The screen that stands in the way.
     pub(super) fn screen_of(
         &mut self,
+        keeper: &dyn KeyKeeper,
         moment: &Moment,
-        problems: Vec<Problem>,
     ) -> Option<WholeScreen> {
         Some(match &self.state {
             State::Open(_) | State::Shut => return None,
             State::CodeAsked => {
                 let wait = self.tries.wait(moment);
-                WholeScreen::Code(CodeScreen::new(&self.words, wait, problems))
+                WholeScreen::Code(CodeScreen::new(&self.words, wait, vec![]))
             }
             State::Stuck(Trouble::NotADiary) => {
                 WholeScreen::NoDiary(NoDiaryScreen::new(&self.words))
@@ -162,7 +162,9 @@ impl Holder {
             State::Stuck(trouble) => {
                 WholeScreen::CannotOpen(CannotOpenScreen::new(&self.words, trouble))
             }
-            State::Erased => WholeScreen::Erased(ErasedScreen::new(&self.words)),
+            State::Erased => {
+                WholeScreen::Erased(ErasedScreen::new(&self.words, self.lock_of(keeper)))
+            }
         })
     }
 

@@ -4,8 +4,11 @@
 //! licensed clinician who reads it has signed off its safety text. The sign-off is tied to the
 //! exact text by its hash: changing one word of it opens the question again.
 
+use std::fmt;
+
 use sha2::{Digest, Sha256};
 
+use super::files::Files;
 use super::pseudo::Pseudo;
 use super::{en, es};
 
@@ -38,7 +41,6 @@ const _: () = assert!(
 );
 
 /// One language and its messages.
-#[derive(Debug)]
 pub struct Language {
     /// BCP 47 tag, for example `en`.
     pub tag: &'static str,
@@ -53,8 +55,14 @@ pub struct Language {
     pub safety_text: Review,
     /// What is made of the messages, in a language for trying out. A release never offers one.
     pub pseudo: Option<Pseudo>,
-    /// File name and content of each Fluent file.
-    pub files: &'static [(&'static str, &'static str)],
+    /// Where its Fluent files are.
+    pub(super) files: Files,
+}
+
+impl fmt::Debug for Language {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Language").field("tag", &self.tag).finish_non_exhaustive()
+    }
 }
 
 /// The direction a script runs on the line.
@@ -83,6 +91,11 @@ pub enum Review {
 }
 
 impl Language {
+    /// Name and content of each Fluent file, unpacked for this call.
+    pub fn files(&self) -> Vec<(String, String)> {
+        self.files.read()
+    }
+
     /// Whether the safety text, exactly as it stands in this build, has been signed off.
     pub fn safety_text_reviewed(&self) -> bool {
         match self.safety_text {
@@ -97,7 +110,7 @@ impl Language {
 
     /// SHA-256 of `safety.ftl` in lower-case hex, the value a reviewer signs; none without the file.
     pub fn safety_text_hash(&self) -> Option<String> {
-        let (_, text) = self.files.iter().find(|(name, _)| *name == "safety.ftl")?;
+        let (_, text) = self.files().into_iter().find(|(name, _)| name == "safety.ftl")?;
         Some(data_encoding::HEXLOWER.encode(&Sha256::digest(text.as_bytes())))
     }
 }

@@ -13,7 +13,7 @@
 //!    one of these two ways must exist in English, each English id must be used, and where the
 //!    values are written out in the call they must be the ones the message asks for. An id put
 //!    together from pieces could not be found by that test, nor by a person searching for it.
-//! 4. A new file is named in the `FILES` list of its language's `mod.rs`.
+//! 4. A new file of a language's folder comes in by itself: `build.rs` packs them all.
 //!
 //! Write for a reading age of about eleven, warmly and plainly. Nothing promises an effect, praises
 //! pressing on, or assumes a partner.
@@ -28,6 +28,7 @@
 
 mod en;
 mod es;
+mod files;
 mod language;
 mod numbers;
 mod pseudo;
@@ -200,8 +201,8 @@ fn bundle(language: &Language, isolating: bool) -> FluentBundle<FluentResource> 
     bundle.set_use_isolating(isolating);
     bundle.set_transform(language.pseudo.map(Pseudo::transform));
     bundle.set_formatter(Some(numbers::written));
-    for (_, source) in language.files {
-        let resource = match FluentResource::try_new((*source).to_owned()) {
+    for (_, source) in language.files() {
+        let resource = match FluentResource::try_new(source) {
             Ok(resource) | Err((resource, _)) => resource,
         };
         let _said_twice = bundle.add_resource(resource);

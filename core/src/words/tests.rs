@@ -1,5 +1,6 @@
 //! The words of each language, how they are filled in, and the gate for a release.
 
+use super::files::Files;
 use super::language::{nearest, offered};
 use super::*;
 
@@ -26,7 +27,7 @@ static INVENTED: Language = Language {
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
     pseudo: None,
-    files: &[("safety.ftl", PLAIN)],
+    files: Files::Plain(&[("safety.ftl", PLAIN)]),
 };
 
 /// Reviewed, by an invented person, with the hash of `PLAIN`.
@@ -41,7 +42,7 @@ static REVIEWED: Language = Language {
         sha256: "2369f6331728003fab59642dc6cc86a5e43086540c815a9adc7b1632d42d43e5",
     },
     pseudo: None,
-    files: &[("safety.ftl", PLAIN)],
+    files: Files::Plain(&[("safety.ftl", PLAIN)]),
 };
 
 fn invented(isolating: bool) -> Words {
@@ -53,8 +54,8 @@ fn invented(isolating: bool) -> Words {
 fn every_file_parses_and_says_nothing_twice() {
     for language in Words::offered(false) {
         let mut bundle = FluentBundle::new_concurrent(vec![language.tag.parse().unwrap()]);
-        for (name, source) in language.files {
-            let resource = FluentResource::try_new((*source).to_owned())
+        for (name, source) in language.files() {
+            let resource = FluentResource::try_new(source)
                 .unwrap_or_else(|(_, errors)| panic!("{} {name}: {errors:?}", language.tag));
             bundle
                 .add_resource(resource)
@@ -142,9 +143,9 @@ fn a_review_holds_only_for_the_exact_text_a_person_and_a_day() {
     let reviewed = |by, on, sha256| Review::Reviewed { by, on, sha256 };
     let files = REVIEWED.files;
     assert!(with(reviewed(by, on, sha256), files).safety_text_reviewed());
-    let changed: &[(&str, &str)] = &[("safety.ftl", "t-plain = Some other words\n")];
+    let changed = Files::Plain(&[("safety.ftl", "t-plain = Some other words\n")]);
     assert!(!with(reviewed(by, on, sha256), changed).safety_text_reviewed());
-    assert!(!with(reviewed(by, on, sha256), &[]).safety_text_reviewed());
+    assert!(!with(reviewed(by, on, sha256), Files::Plain(&[])).safety_text_reviewed());
     assert!(!with(reviewed(" ", on, sha256), files).safety_text_reviewed());
     assert!(!with(reviewed(by, "soon", sha256), files).safety_text_reviewed());
     assert!(!with(reviewed(by, on, ""), files).safety_text_reviewed());
@@ -157,7 +158,7 @@ const REVIEWED_PARTS: Language = Language {
     direction: Direction::LeftToRight,
     safety_text: Review::NotYet,
     pseudo: None,
-    files: &[],
+    files: Files::Plain(&[]),
 };
 
 /// A mark that outlived a change of the text is taken back, or the text is read again.

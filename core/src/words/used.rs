@@ -86,7 +86,7 @@ fn the_scan_refuses_an_id_built_from_pieces() {
 /// The id of every message of a language, with the names of the values it asks for.
 pub(super) fn messages(language: &super::Language) -> BTreeMap<String, BTreeSet<String>> {
     let mut found: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
-    for (_, source) in language.files {
+    for (_, source) in language.files() {
         let mut current: Option<String> = None;
         for line in source.lines() {
             let starts = line.starts_with(|first: char| first.is_ascii_lowercase());

@@ -24,10 +24,12 @@ struct Single<Value: Hashable>: View {
     let options: [Option<Value>]
     var before: Value?
     var hint: String?
+    /// What one answer is given to.
+    var about: [String] = []
 
     var body: some View {
         let now = page.drafts.value(name, or: before)
-        Labelled(name, label, hint: hint) {
+        Labelled(name, label, hint: hint, about: about) {
             ForEach(options) { option in
                 ChoiceRow(option.words, chosen: option.value == now) {
                     page.drafts.set(name, Value?.some(option.value))

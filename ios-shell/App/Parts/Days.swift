@@ -9,8 +9,8 @@ struct DayField: View {
     @Environment(\.dynamicTypeSize) private var size
     @State private var open = false
     @State private var picked = Date()
-    @State private var says = ""
-    @State private var offers = ""
+    @State private var said: Said<Day>?
+    @State private var offered: Said<Day>?
     let name: String
     let label: String
     var before: Day?
@@ -21,7 +21,11 @@ struct DayField: View {
         let now = page.drafts.value(name, or: before)
         let fields = page.words.fields
         Labelled(name, label, hint: hint) {
-            Press(now == nil ? fields.chooseDay : says, .equal, spoken: spoken(now, says, fields.noDay, fields.chooseDay)) {
+            let says = now.map { said.words(for: $0) ?? $0.written }
+            Press(
+                says ?? fields.chooseDay, .equal,
+                spoken: says.map { "\(label): \($0)" } ?? "\(label): \(fields.noDay) \(fields.chooseDay)"
+            ) {
                 picked = now?.noon ?? Date()
                 open.toggle()
             }
@@ -29,7 +33,8 @@ struct DayField: View {
             if open {
                 Box {
                     calendar
-                    Press("\(fields.chooseDay): \(offers)", .equal) { take(Day(of: picked)) }
+                    let day = Day(of: picked)
+                    Press("\(fields.chooseDay): \(offers(day))", .equal) { take(day) }
                     Press(page.words.frame.close, .quiet) { close() }
                 }
             }
@@ -37,8 +42,10 @@ struct DayField: View {
                 Press(emptied, .quiet, spoken: "\(emptied): \(label)") { take(nil) }
             }
         }
-        .task(id: now) { if let now { says = await page.go.say(now) } }
-        .task(id: Day(of: picked)) { if let day = Day(of: picked) { offers = await page.go.say(day) } }
+        .task(id: now) { if let now { said = await Said(of: now, words: page.go.say(now)) } }
+        .task(id: open ? Day(of: picked) : nil) {
+            if open, let day = Day(of: picked) { offered = await Said(of: day, words: page.go.say(day)) }
+        }
     }
 
     @ViewBuilder private var calendar: some View {
@@ -47,9 +54,7 @@ struct DayField: View {
         if size.isAccessibilitySize { picker.datePickerStyle(.wheel) } else { picker.datePickerStyle(.graphical) }
     }
 
-    private func spoken(_ now: Day?, _ says: String, _ none: String, _ choose: String) -> String {
-        now == nil ? "\(label): \(none) \(choose)" : "\(label): \(says)"
-    }
+    private func offers(_ day: Day?) -> String { day.map { offered.words(for: $0) ?? $0.written } ?? "" }
 
     private func take(_ day: Day?) {
         page.drafts.set(name, day)
@@ -68,7 +73,7 @@ struct TimeField: View {
     @Environment(Page.self) private var page
     @State private var open = false
     @State private var picked = Date()
-    @State private var says = ""
+    @State private var said: Said<HourMinute>?
     let name: String
     let label: String
     var before: HourMinute?
@@ -79,9 +84,10 @@ struct TimeField: View {
         let now = page.drafts.value(name, or: before)
         let fields = page.words.fields
         Labelled(name, label, hint: hint) {
+            let says = now.map { said.words(for: $0) ?? $0.figures }
             Press(
-                now == nil ? fields.chooseTime : says, .equal,
-                spoken: now == nil ? "\(label): \(fields.noTime) \(fields.chooseTime)" : "\(label): \(says)"
+                says ?? fields.chooseTime, .equal,
+                spoken: says.map { "\(label): \($0)" } ?? "\(label): \(fields.noTime) \(fields.chooseTime)"
             ) {
                 picked = (now ?? .morning).today
                 open.toggle()
@@ -94,7 +100,7 @@ struct TimeField: View {
                 Press(emptied, .quiet, spoken: "\(emptied): \(label)") { take(nil) }
             }
         }
-        .task(id: now) { if let now { says = await page.go.say(now) } }
+        .task(id: now) { if let now { said = await Said(of: now, words: page.go.say(now)) } }
     }
 
     private func take(_ time: HourMinute?) {
@@ -112,7 +118,7 @@ struct TimeField: View {
 /// The phone's own wheels for a time, and what takes it over.
 struct Wheels: View {
     @Environment(Page.self) private var page
-    @State private var offers = ""
+    @State private var offered: Said<HourMinute>?
     let label: String
     @Binding var picked: Date
     let take: @MainActor (HourMinute) -> Void
@@ -124,10 +130,23 @@ struct Wheels: View {
             DatePicker(selection: $picked, displayedComponents: .hourAndMinute) { Text(verbatim: label) }
                 .labelsHidden()
                 .datePickerStyle(.wheel)
+            let offers = offered.words(for: time) ?? time.figures
             Press("\(page.words.fields.chooseTime): \(offers)", .equal) { take(time) }
             Press(page.words.frame.close, .quiet) { close() }
         }
-        .task(id: time) { offers = await page.go.say(time) }
+        .task(id: time) { offered = await Said(of: time, words: page.go.say(time)) }
+    }
+}
+
+/// What the core said of a day or a time. Until it has, and once another is chosen, there are only its figures.
+struct Said<Value: Equatable> {
+    let of: Value
+    let words: String
+}
+
+extension Optional {
+    func words<Value>(for value: Value) -> String? where Wrapped == Said<Value> {
+        flatMap { $0.of == value ? $0.words : nil }
     }
 }
 
@@ -162,6 +181,9 @@ extension Day {
 extension HourMinute {
     /// Where the wheels stand before anything was chosen.
     static let morning = HourMinute(hour: 9, minute: 0)
+
+    /// Before the core has said it.
+    var figures: String { "\(hour):\(minute < 10 ? "0" : "")\(minute)" }
 
     init(of date: Date) {
         let parts = Calendar.days.dateComponents([.hour, .minute], from: date)

@@ -7,14 +7,20 @@ struct Labelled<Control: View>: View {
     private let name: String
     private let label: String
     private let hint: String?
+    private let about: [String]
     private let hears: Bool
     private let control: Control
 
-    /// `hears`: the control itself says its label and its hint, so that nobody listens to them twice.
-    init(_ name: String, _ label: String, hint: String?, hears: Bool = false, @ViewBuilder control: () -> Control) {
+    /// `hears`: the control itself says its label and its hint, so that nobody listens to them twice. `about`: what one answer
+    /// is given to, each in a line of its own, so that nobody answers what she has not read.
+    init(
+        _ name: String, _ label: String, hint: String?, about: [String] = [], hears: Bool = false,
+        @ViewBuilder control: () -> Control
+    ) {
         self.name = name
         self.label = label
         self.hint = hint.flatMap { $0.isEmpty ? nil : $0 }
+        self.about = about
         self.hears = hears
         self.control = control()
     }
@@ -25,6 +31,7 @@ struct Labelled<Control: View>: View {
                 .accessibilityAddTraits(.isHeader)
                 .accessibilityHidden(hears)
             if let hint { Words(hint, .small, .quiet).accessibilityHidden(hears) }
+            Points(about)
             if let wrong = page.wrong(name) {
                 Words(wrong, strong: true)
                     .accessibilityHidden(hears)

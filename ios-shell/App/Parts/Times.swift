@@ -48,16 +48,17 @@ struct TimesField: View {
 /// A time that was chosen, and the way to take it away again.
 private struct Chosen: View {
     @Environment(Page.self) private var page
-    @State private var says = ""
+    @State private var said: Said<HourMinute>?
     let time: HourMinute
     let remove: String
     let act: @MainActor () -> Void
 
     var body: some View {
+        let says = said.words(for: time) ?? time.figures
         Beside {
             Words(says, .lead)
             Press(remove, .quiet, spoken: "\(remove): \(says)") { act() }
         }
-        .task(id: time) { says = await page.go.say(time) }
+        .task(id: time) { said = await Said(of: time, words: page.go.say(time)) }
     }
 }

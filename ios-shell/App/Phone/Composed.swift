@@ -78,8 +78,8 @@ final class Composed {
         phone.launch()
     }
 
-    /// What this app does so that others see less. Only what is always so is said: iOS lets no app keep a picture of the screen
-    /// from being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
+    /// What this app does so that others see less, for the core to tell her. iOS lets no app keep a picture of the screen from
+    /// being taken, a keyboard from learning, a notice off a locked screen, or itself out of the list of open apps.
     private nonisolated static let covered = Covered(
         screen: true, pictures: false, keyboard: false, backups: true, reminders: false, leaves: false
     )

@@ -12,7 +12,10 @@ struct ScreeningView: View {
         Problems()
         Says(screen.why, screen.how, screen.nobodyTold)
         ForEach(screen.groups, id: \.group) { group in
-            Single(name: group.field, label: group.name, options: answers, before: group.answered, hint: group.ask)
+            // "Any of these": all of them stand there before she answers.
+            Single(
+                name: group.field, label: group.name, options: answers, before: group.answered, hint: group.ask,
+                about: group.questions.map(\.ask))
             if group.isOpen(page.drafts) {
                 Box(group.each) {
                     ForEach(group.questions, id: \.sign) { question in

@@ -227,7 +227,7 @@ public final class FrondPhone {
             under.append(
                 Task { [weak self] in
                     guard let self else { return }
-                    switch await self.duties.read(url, .plan) {
+                    switch await self.duties.handed(url) {
                     case .bytes(let bytes):
                         self.duties.wasTold()
                         self.ways.atOnce(.planFile(bytes: bytes, words: ""))

@@ -54,8 +54,10 @@ struct FilesTests {
         on.phone.incoming(file)
         await on.settle()
         #expect(!on.ways.wrongs.isEmpty || on.ways.trouble != nil, "\(on.says)")
+        #expect(on.ports.closed == [file], "the phone's copy goes, whatever came of it")
         on.phone.incoming(on.folder.appendingPathComponent("nowhere.json"))
         await on.settle()
+        #expect(on.ports.closed.count == 2)
         #expect(on.phone.duties.told == on.ways.words?.files.unreadable)
     }
 

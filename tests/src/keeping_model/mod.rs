@@ -30,6 +30,8 @@ pub enum Kind {
     CopyKept,
     /// Entries are missing.
     Missing,
+    /// The clock was found changed. When that is said is another test's; here it stays once it is there.
+    Clock,
     /// Not an entry, but the place of one: an entry longer than a sector that a power cut left in part.
     Hole,
     /// It was restored: so many entries, in place of so many.
@@ -87,6 +89,7 @@ impl Line {
             Content::Strike { of } => Kind::Strike(*of),
             Content::CopyMade {} => Kind::CopyKept,
             Content::MissingMark { .. } => Kind::Missing,
+            Content::ClockMark { .. } => Kind::Clock,
             Content::RestoredMark { up_to, replaced } => Kind::Restored(*up_to, *replaced),
             Content::ErasedMark { caution_open, .. } => Kind::Erased(*caution_open),
             _ => return None,
@@ -99,18 +102,35 @@ impl Line {
     }
 }
 
-/// The lines as read, where these entries are these lines, in this order, and no others.
+/// The lines as read, where these entries are these lines, in this order, and no others but that the clock was
+/// found changed.
 #[must_use]
 pub fn read_as(lines: &[Line], entries: &[Entry]) -> Option<Vec<Line>> {
     let mut entries = entries.iter();
-    let read = lines
-        .iter()
-        .map(|line| match line.kind {
-            Kind::Hole => Some(line.clone()),
-            _ => line.read(entries.next()?),
-        })
-        .collect();
-    if entries.next().is_some() { None } else { read }
+    let mut read = Vec::new();
+    for line in lines {
+        if line.kind == Kind::Hole {
+            read.push(line.clone());
+            continue;
+        }
+        loop {
+            let entry = entries.next()?;
+            if let Some(same) = line.read(entry) {
+                read.push(same);
+                break;
+            }
+            read.push(clock(entry)?);
+        }
+    }
+    for entry in entries {
+        read.push(clock(entry)?);
+    }
+    Some(read)
+}
+
+/// The line of an entry that only says that the clock was found changed.
+fn clock(entry: &Entry) -> Option<Line> {
+    Line::mark(Kind::Clock, entry.happened.day()).read(entry)
 }
 
 fn entries_of(lines: &[Line]) -> Vec<Line> {

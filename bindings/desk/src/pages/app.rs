@@ -172,7 +172,7 @@ pub(crate) fn see(to: &str) -> Response {
 }
 
 /// A file to keep, under this neutral name.
-pub(crate) fn file(name: &str, kind: &'static str, bytes: Vec<u8>) -> Response {
+pub(crate) fn file(name: &str, kind: &str, bytes: Vec<u8>) -> Response {
     let disposition = format!("attachment; filename=\"{name}\"");
     let headers =
         [(header::CONTENT_TYPE, kind.to_owned()), (header::CONTENT_DISPOSITION, disposition)];

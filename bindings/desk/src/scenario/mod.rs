@@ -18,10 +18,12 @@ use std::path::Path;
 use frond_core::companion::Ports;
 use frond_core::diary::lines;
 use frond_core::moment::Stamp;
+use frond_core::ports::KeyKeeper;
 
 use crate::failure::Failure;
 use crate::place::{holds_something, ports};
 use crate::print::Page;
+use crate::secret;
 
 /// The programme as first issued.
 pub(crate) const FIRST: &str = include_str!("programme-1.json");
@@ -43,7 +45,7 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
     let broken =
         |_| Failure::Else(format!("{} cannot be written. Choose another folder.", out.display()));
     make_folder(out).map_err(broken)?;
-    let played = play::play(&ports(), &out.join("diary"), PASSPHRASE)?;
+    let played = play::play(&ports(), &out.join("diary"), &secret::keeper(PASSPHRASE)?)?;
     let entries = lines::write(&played.entries)
         .map_err(|_| Failure::Else("This cannot be written as JSON.".to_owned()))?;
     let handed = summary::hand_over(&played)?;
@@ -71,8 +73,12 @@ pub(crate) fn demo(out: &Path) -> Result<(), Failure> {
 ///
 /// # Errors
 /// The folder cannot be written.
-pub(crate) fn invented(ports: &Ports, folder: &Path, passphrase: &str) -> Result<Stamp, Failure> {
-    Ok(play::play(ports, folder, passphrase)?.end)
+pub(crate) fn invented(
+    ports: &Ports,
+    folder: &Path,
+    keeper: &dyn KeyKeeper,
+) -> Result<Stamp, Failure> {
+    Ok(play::play(ports, folder, keeper)?.end)
 }
 
 /// The entries of the scenario and its end, played once, for tests of what is made of them.
@@ -82,7 +88,8 @@ pub(crate) fn played() -> &'static (Vec<frond_core::diary::entry::Entry>, Stamp)
         std::sync::OnceLock::new();
     PLAYED.get_or_init(|| {
         let room = tempfile::tempdir().expect("a folder");
-        let played = play::play(&ports(), &room.path().join("diary"), PASSPHRASE);
+        let keeper = secret::keeper(PASSPHRASE).unwrap_or_else(|failure| panic!("{failure}"));
+        let played = play::play(&ports(), &room.path().join("diary"), &keeper);
         let played = played.unwrap_or_else(|failure| panic!("{failure}"));
         (played.entries, played.end)
     })

@@ -9,12 +9,12 @@ use frond_core::diary::entry::{
     Answer, Asked, Chosen, Entry, EntryId, Goal, Ratings, ScreeningAnswer, UsedPart,
 };
 use frond_core::moment::{Moment, NamedZone, Stamp, Uptime};
+use frond_core::ports::KeyKeeper;
 use frond_core::programme::values::{Line, Passage, Position, Practice, Rating, Size};
 use frond_core::screens::{Does as Presses, Screen, SuggestionScreen};
 
 use super::days::{Does, Event, Trainer, events};
 use crate::failure::{Failure, LANGUAGE};
-use crate::secret;
 
 const ZONE: &str = "Europe/London";
 
@@ -42,9 +42,12 @@ pub(crate) struct Played {
 }
 
 /// Plays all of it into a new diary.
-pub(super) fn play(ports: &Ports, folder: &Path, passphrase: &str) -> Result<Played, Failure> {
-    let keeper = secret::keeper(passphrase)?;
-    let companion = Companion::start(ports, folder, &keeper, LANGUAGE)?;
+pub(super) fn play(
+    ports: &Ports,
+    folder: &Path,
+    keeper: &dyn KeyKeeper,
+) -> Result<Played, Failure> {
+    let companion = Companion::start(ports, folder, keeper, LANGUAGE)?;
     let mut player = Player { companion, named: Vec::new() };
     let mut scenes = Vec::new();
     let mut end = stamp("2026-03-02 18:00")?;

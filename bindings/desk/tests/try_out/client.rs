@@ -179,6 +179,25 @@ impl Server {
         self.page(answer.header("location").unwrap())
     }
 
+    /// Makes twelve words that open the diary, as they stand on the page, and finds two of them again.
+    pub(crate) fn twelve_words(&self) -> Vec<String> {
+        let page = self.page("/keeping/phrase");
+        let list = page.split("<ol").nth(1).unwrap().split("</ol>").next().unwrap();
+        let words: Vec<String> = list
+            .split("<li>")
+            .skip(1)
+            .map(|rest| rest.split('<').next().unwrap().to_owned())
+            .collect();
+        assert_eq!(words.len(), 12);
+        let asked = self.post("/keeping/phrase", &[]);
+        // The list is not shown again. (One of its words may well stand elsewhere on the page.)
+        assert!(asked.text().contains("name=\"word-3\"") && !asked.text().contains("<ol"));
+        let wrong = self.post("/keeping/phrase", &[("word-3", &words[3]), ("word-9", &words[8])]);
+        assert_eq!(wrong.status, 422, "a wrong word is noticed");
+        self.told("/keeping/phrase", &[("word-3", &words[2]), ("word-9", &words[8])]);
+        words
+    }
+
     /// Ends it as the terminal would, and gives what it said on standard error.
     pub(crate) fn stop(mut self) -> (String, TempDir) {
         let id = self.child.id().to_string();

@@ -187,17 +187,7 @@ fn twelve_words_open_a_copy_elsewhere() {
     server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "Carried elsewhere")]);
     // Without a phrase there is nothing that could open a copy.
     assert_eq!(server.post("/keeping/copy", &[]).status, 422);
-    let page = server.page("/keeping/phrase");
-    let list = page.split("<ol").nth(1).unwrap().split("</ol>").next().unwrap();
-    let words: Vec<&str> =
-        list.split("<li>").skip(1).map(|rest| rest.split('<').next().unwrap()).collect();
-    assert_eq!(words.len(), 12);
-    let wrong = server.post("/keeping/phrase", &[("word-3", words[3]), ("word-9", words[8])]);
-    assert_eq!(wrong.status, 422, "a wrong word is noticed");
-    let asked = server.post("/keeping/phrase", &[]);
-    // The list is not shown again. (One of its words may well stand elsewhere on the page.)
-    assert!(asked.text().contains("name=\"word-3\"") && !asked.text().contains("<ol"));
-    server.told("/keeping/phrase", &[("word-3", words[2]), ("word-9", words[8])]);
+    let words = server.twelve_words();
     let copy = server.post("/keeping/copy", &[]);
     assert_eq!(copy.status, 200);
     assert!(copy.body.starts_with(b"age-encryption.org/"));
@@ -208,4 +198,52 @@ fn twelve_words_open_a_copy_elsewhere() {
     assert!(other.page("/questions").contains("Carried elsewhere"));
     let looked = other.upload_with("/restore/copy", &copy.body, &[("phrase", "one two")]);
     assert_eq!(looked.status, 422);
+}
+
+/// The empty diary is kept as a phone keeps it: it has a code of its own, asked for after it was locked, and what
+/// is behind it is shown on no page meanwhile.
+#[test]
+fn the_own_code_is_chosen_asked_for_and_taken_away() {
+    let server = Server::entered(&["--empty"]);
+    let page = server.page("/questions");
+    server.told("/questions", &[("id", &id(&page, "/questions")), ("text", "Behind the code")]);
+    assert!(!server.page("/keeping").contains("action=\"/lock\""), "nothing to lock");
+    let differ = [("new", "2222"), ("again", "2223")];
+    let answer = server.post("/keeping/code", &differ);
+    assert_eq!(answer.status, 422);
+    assert!(answer.text().contains("href=\"#again\"") && !answer.text().contains("222"));
+    let done = server.told("/keeping/code", &[("new", "2222"), ("again", "2222")]);
+    assert!(done.contains("<h1>Done</h1>"), "{done}");
+    assert!(server.page("/done").contains("<h1>Done</h1>"), "looked at again, done once");
+    assert!(server.page("/keeping").contains("action=\"/lock\""));
+    // When a phone would lock is hers to say, and is kept with the diary.
+    assert!(server.page("/settings").contains("value=\"two_minutes\" checked"));
+    let page = server.page("/settings");
+    let set = id(&page, "/settings/lock");
+    let page = server.told("/settings/lock", &[("id", &set), ("lock", "at_once")]);
+    assert!(page.contains("value=\"at_once\" checked"), "{page}");
+    let locked = server.told("/lock", &[]);
+    assert!(locked.contains("<h1>Your code</h1>"), "{locked}");
+    for path in ["/questions", "/entries", "/done", "/summary", "/restore", "/erase/all"] {
+        let answer = server.get(path);
+        let answer = match answer.header("location") {
+            Some(to) => server.get(to),
+            None => answer,
+        };
+        assert!(answer.text().contains("<h1>Your code</h1>"), "{path}: {}", answer.text());
+        assert!(!answer.text().contains("Behind the code"), "{path}");
+    }
+    let wrong = server.post("/code", &[("code", "1111")]);
+    assert_eq!(wrong.status, 422);
+    assert!(wrong.text().contains("href=\"#code\"") && !wrong.text().contains("1111"));
+    server.told("/code", &[("code", "2222")]);
+    assert!(server.page("/questions").contains("Behind the code"));
+    // Whoever was handed the open page does not take it away without knowing it.
+    assert!(server.page("/keeping/code").contains("<h1>Your code</h1>"));
+    let form = server.post("/code", &[("code", "2222")]).text();
+    assert!(form.contains("action=\"/keeping/code/remove\""), "{form}");
+    server.told("/keeping/code/remove", &[("code", "2222")]);
+    assert!(!server.page("/keeping").contains("action=\"/lock\""));
+    // Here no passphrase opens it.
+    assert_eq!(server.get("/keeping/passphrase").header("location"), Some("/keeping/code"));
 }

@@ -23,6 +23,7 @@ fn two_tabs_never_lose_or_double_an_entry() {
     let entries = server.page("/entries");
     assert_eq!(entries.matches("From the").count(), 2);
     // A button carries an id too: pressed twice it tells once.
+    server.twelve_words();
     let page = server.page("/keeping/copy");
     let kept = id(&page, "/keeping/copy/kept");
     server.told("/keeping/copy/kept", &[("id", &kept)]);

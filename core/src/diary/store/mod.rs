@@ -271,6 +271,12 @@ impl Store {
         Ok(found.missing.into_iter().filter(|m| m.through >= from).collect())
     }
 
+    /// Asks the next opening to read everything and to see to what is damaged.
+    pub fn see_to_it_when_opened(&self) {
+        // Where even this fails, whoever reads the whole diary next finds the same and asks again.
+        let _ = self.disk.create(&self.folder.join(scrub::RENEW));
+    }
+
     /// Prepares the saving of a snapshot of the state folded up to and including `covers`.
     ///
     /// # Errors

@@ -219,7 +219,7 @@ fn found_in(text: &str, list: &[&'static str]) -> Vec<&'static str> {
 
 /// The messages of `leaving.ftl`, without comments and ids.
 fn leaving(language: &crate::words::Language) -> Vec<(String, String)> {
-    let (_, source) = language.files.iter().find(|(name, _)| *name == "leaving.ftl").unwrap();
+    let (_, source) = language.files().into_iter().find(|(name, _)| name == "leaving.ftl").unwrap();
     let lines = source.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
     lines
         .map(|line| match line.split_once('=') {

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::{back, keeping};
 use crate::companion::Trouble;
-use crate::screens::{Action, Does};
+use crate::screens::{Action, Does, Lock};
 use crate::words::Words;
 
 /// Something was done.
@@ -55,6 +55,8 @@ pub enum Done {
     PhraseKept,
     /// It was opened with the twelve words, and has no code.
     OpenedByPhrase,
+    /// It was opened with the twelve words, and its passphrase opens it again.
+    PassphraseOpens,
     /// Some entries were erased.
     ErasedSome,
     /// The plan that waited was not hers, and was put away.
@@ -82,6 +84,9 @@ impl DoneScreen {
                 words.text("phone-phrase-opened-title", &[]),
                 words.text("phone-phrase-opened", &[]),
             ),
+            Done::PassphraseOpens => {
+                (words.text("phone-phrase-opened-title", &[]), words.text("page-opened", &[]))
+            }
             Done::ErasedSome => {
                 (words.text("page-erased-title", &[]), words.text("page-erased-some", &[]))
             }
@@ -95,6 +100,7 @@ impl DoneScreen {
             Done::CodeSet | Done::CodeRemoved | Done::PassphraseSet | Done::ErasedSome => {
                 (keeping(words), vec![today])
             }
+            Done::PassphraseOpens => (today, vec![keeping(words)]),
             // The copy is what the words are for.
             Done::PhraseKept => (
                 act(words.text("action-make-copy", &[]), Does::MakeCopy),
@@ -115,13 +121,13 @@ impl DoneScreen {
 impl ErasedScreen {
     /// After everything was erased.
     #[must_use]
-    pub fn new(words: &Words) -> Self {
+    pub fn new(words: &Words, lock: Lock) -> Self {
         let fresh = Action::new(words.text("action-start-new", &[]), Does::StartNew);
-        Self {
-            title: words.text("page-erased-title", &[]),
-            says: vec![words.text("page-erased", &[]), words.text("phone-erased-rest", &[])],
-            actions: vec![fresh],
+        let mut says = vec![words.text("page-erased", &[])];
+        if lock != Lock::Passphrase {
+            says.push(words.text("phone-erased-rest", &[]));
         }
+        Self { title: words.text("page-erased-title", &[]), says, actions: vec![fresh] }
     }
 }
 

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::{FormField, FormLine, Problem, back, keeping};
-use crate::screens::{Action, Does};
+use crate::screens::{Action, Does, Lock};
 use crate::sealing::RecoveryPhrase;
 use crate::words::Words;
 
@@ -59,14 +59,15 @@ pub struct OpenByPhraseScreen {
 impl PhraseScreen {
     /// The words of this phrase.
     #[must_use]
-    pub fn new(words: &Words, phrase: &RecoveryPhrase) -> Self {
+    pub fn new(words: &Words, lock: Lock, phrase: &RecoveryPhrase) -> Self {
+        let mut says =
+            vec![words.text("phone-phrase-alone", &[]), words.text("page-phrase-how", &[])];
+        if lock != Lock::Passphrase {
+            says.push(words.text("phone-phrase-paper", &[]));
+        }
         Self {
             title: words.text("page-phrase-title", &[]),
-            says: vec![
-                words.text("phone-phrase-alone", &[]),
-                words.text("page-phrase-how", &[]),
-                words.text("phone-phrase-paper", &[]),
-            ],
+            says,
             words: phrase.words().map(str::to_owned).collect(),
             submit: words.text("page-phrase-use", &[]),
             actions: vec![keeping(words)],
@@ -95,12 +96,18 @@ impl PhraseCheckScreen {
 }
 
 impl OpenByPhraseScreen {
-    /// On a phone, whose own key opens the diary afterwards.
+    /// `lock`: what opens the diary afterwards, a phone's own key or the passphrase.
     #[must_use]
-    pub fn new(words: &Words, problems: Vec<Problem>) -> Self {
+    pub fn new(words: &Words, lock: Lock, problems: Vec<Problem>) -> Self {
+        let says = match lock {
+            Lock::Passphrase => vec![words.text("page-open-how", &[])],
+            Lock::Phone | Lock::Code => {
+                vec![words.text("phone-phrase-opens", &[]), words.text("phone-phrase-gone", &[])]
+            }
+        };
         Self {
             title: words.text("page-open-title", &[]),
-            says: vec![words.text("phone-phrase-opens", &[]), words.text("phone-phrase-gone", &[])],
+            says,
             phrase: phrase_line(words),
             problems,
             submit: words.text("page-open", &[]),

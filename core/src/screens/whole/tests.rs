@@ -56,7 +56,7 @@ fn a_code_is_chosen_and_taken_away() {
 
 #[test]
 fn twelve_words() {
-    held("phrase", |words| PhraseScreen::new(words, &phrase()));
+    held("phrase", |words| PhraseScreen::new(words, Lock::Phone, &phrase()));
     held("phrase_check", |words| {
         let field = FormField::Word { place: 9 };
         PhraseCheckScreen::new(words, &[3, 9], vec![Problem::new(words, field, Amiss::OtherWord)])
@@ -66,7 +66,13 @@ fn twelve_words() {
             Problem::new(words, FormField::Phrase, Amiss::NotAPhrase),
             Problem::new(words, FormField::Phrase, Amiss::OtherPhrase),
         ];
-        OpenByPhraseScreen::new(words, problems)
+        OpenByPhraseScreen::new(words, Lock::Code, problems)
+    });
+    held("phrase_at_a_desk", |words| {
+        (
+            PhraseScreen::new(words, Lock::Passphrase, &phrase()),
+            OpenByPhraseScreen::new(words, Lock::Passphrase, vec![]),
+        )
     });
 }
 
@@ -93,7 +99,9 @@ fn erasing_and_a_plan() {
         ];
         EraseDaysScreen::new(words, "2026-05-04", "2026-05-01", problems)
     });
-    held("erased", ErasedScreen::new);
+    held("erased", |words| {
+        [Lock::Phone, Lock::Passphrase].map(|lock| ErasedScreen::new(words, lock))
+    });
     held("add_plan", |words| {
         let problems = vec![Problem::new(words, FormField::Link, Amiss::LinkMissing)];
         AddPlanScreen::new(words, Lock::Phone, "FROND:AB", problems)
@@ -109,6 +117,7 @@ fn done_and_sorry() {
         Done::PassphraseSet,
         Done::PhraseKept,
         Done::OpenedByPhrase,
+        Done::PassphraseOpens,
         Done::ErasedSome,
         Done::NotMine,
     ];
@@ -169,7 +178,7 @@ fn a_wait_is_said_in_full() {
 fn twelve_words_stand_on_one_screen_only() {
     let words = Words::for_language("en");
     let phrase = phrase();
-    let screen = PhraseScreen::new(&words, &phrase);
+    let screen = PhraseScreen::new(&words, Lock::Phone, &phrase);
     assert_eq!(screen.words, phrase.words().collect::<Vec<_>>());
     let check = serde_json::to_string(&PhraseCheckScreen::new(&words, &[3, 9], vec![])).unwrap();
     let said: Vec<&str> = check.split(|one: char| !one.is_alphabetic()).collect();

@@ -1,5 +1,6 @@
 mod coding;
 mod copying;
+mod desk;
 mod handing;
 mod kit;
 mod life;

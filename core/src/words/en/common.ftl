@@ -94,7 +94,7 @@ action-stay-here-end = I no longer want to stay here
 action-take-back = Take this back
 
 trouble-free-space = There is no room left on this device, so this was not kept. What you wrote before is safe. Free some space and try again.
-trouble-open-again = Something went wrong while writing. Open the diary again and look whether your last entry is there.
+trouble-open-again = Something is wrong with the file of your diary. Open the diary again and look whether your last entry is there.
 trouble-read-only = The diary can only be read just now. Free some space on the device, then open it again.
 trouble-close-elsewhere = This diary is open somewhere else. Close it there and try again.
 trouble-update = This diary was written by a newer Frond. Update Frond to open it. Nothing was changed.

@@ -9,6 +9,8 @@ page-invented = This is a try-out. Everything in it is invented.
 page-stays-here = It runs on this computer, and nothing leaves it.
 page-temporary = What you write is gone when you stop the program.
 page-pretended = The clock is set to a time of its own.
+page-phone-does = On a phone, Frond also plans reminders, hides what is on the screen when you leave it, and locks itself after a while if it has a code. This page does none of that. Here a file is saved, and on a phone you choose where it goes.
+page-phone-code = Here a passphrase opens the diary. On a phone, that is the phone's own key, with a code if you choose one.
 page-not-reviewed = No licensed clinician has checked this wording yet.
 
 page-no-way-in = This page opens only with the address that Frond printed, and only once. Start frond try again for a new one.
@@ -85,6 +87,8 @@ page-restore-file = The copy, as a file
 page-restore-phrase = Your recovery phrase, twelve words
 page-open-title = Open with the recovery phrase
 page-open = Open it
+page-open-how = Type the twelve words from your paper. Afterwards the passphrase you gave at the start opens your diary again.
+page-opened = It opened with your twelve words. From now on the passphrase you gave at the start opens it.
 page-erase-from = First day
 page-erase-to = Last day
 page-erase-days = Erase some days

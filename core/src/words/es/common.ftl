@@ -76,7 +76,7 @@ action-stay-here-end = Ya no quiero quedarme aquí
 action-take-back = Retirar esto
 
 trouble-free-space = No queda espacio en este dispositivo, así que esto no se ha guardado. Lo que escribiste antes está a salvo. Libera algo de espacio e inténtalo de nuevo.
-trouble-open-again = Algo ha fallado al escribir. Abre el diario de nuevo y mira si está tu última anotación.
+trouble-open-again = Algo ha fallado en el archivo de tu diario. Abre el diario de nuevo y mira si está tu última anotación.
 trouble-read-only = Ahora mismo el diario solo se puede leer. Libera algo de espacio en el dispositivo y ábrelo otra vez.
 trouble-close-elsewhere = Este diario está abierto en otro sitio. Ciérralo allí e inténtalo de nuevo.
 trouble-update = Este diario se escribió con una versión de Frond más nueva. Actualiza Frond para abrirlo. No se ha cambiado nada.

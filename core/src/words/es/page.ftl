@@ -9,6 +9,8 @@ page-invented = Esto es una prueba. Todo lo que contiene es inventado.
 page-stays-here = Funciona en este ordenador, y nada sale de él.
 page-temporary = Lo que escribas desaparece cuando pares el programa.
 page-pretended = El reloj está puesto en una hora propia.
+page-phone-does = En un teléfono, Frond también prepara recordatorios, oculta lo que hay en la pantalla cuando lo dejas y, si tiene un código, se bloquea solo después de un rato. Esta página no hace nada de eso. Aquí un archivo se guarda, y en un teléfono eliges adónde va.
+page-phone-code = Aquí una contraseña abre el diario. En un teléfono lo hace la llave propia del teléfono, con un código si eliges uno.
 page-not-reviewed = Ninguna persona con licencia clínica ha revisado todavía este texto.
 
 page-no-way-in = Esta página solo se abre con la dirección que escribió Frond, y solo una vez. Inicia de nuevo frond try para tener otra.
@@ -85,6 +87,8 @@ page-restore-file = La copia, como archivo
 page-restore-phrase = Tu frase de recuperación, doce palabras
 page-open-title = Abrir con la frase de recuperación
 page-open = Abrirlo
+page-open-how = Escribe las doce palabras de tu papel. Después, la contraseña que diste al empezar vuelve a abrir tu diario.
+page-opened = Se abrió con tus doce palabras. A partir de ahora lo abre la contraseña que diste al empezar.
 page-erase-from = Primer día
 page-erase-to = Último día
 page-erase-days = Borrar algunos días

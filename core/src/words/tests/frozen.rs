@@ -5,7 +5,7 @@ use super::*;
 
 /// The messages of a file as written, in order: id, text.
 fn messages(language: &Language, file: &str) -> Vec<(String, String)> {
-    let (_, source) = language.files.iter().find(|(name, _)| *name == file).unwrap();
+    let (_, source) = language.files().into_iter().find(|(name, _)| name == file).unwrap();
     let mut found: Vec<(String, String)> = Vec::new();
     for line in source.lines().filter(|line| !line.starts_with('#')) {
         let starts = line.starts_with(|first: char| first.is_ascii_lowercase());
@@ -23,9 +23,9 @@ fn messages(language: &Language, file: &str) -> Vec<(String, String)> {
 fn every_message_is_frozen_side_by_side() {
     let people = || Words::offered(false).into_iter().filter(|one| one.pseudo.is_none());
     let mut frozen = 0;
-    for (file, _) in en::LANGUAGE.files {
+    for (file, _) in en::LANGUAGE.files() {
         let by_language: Vec<(&str, Vec<(String, String)>)> =
-            people().map(|language| (language.tag, messages(language, file))).collect();
+            people().map(|language| (language.tag, messages(language, &file))).collect();
         let mut shown = String::new();
         for (id, _) in &by_language[0].1 {
             shown.push_str(&format!("{id}\n"));
@@ -51,10 +51,11 @@ fn each_language_has_each_message_in_the_same_file() {
         messages(language, file).into_iter().map(|(id, _)| id).collect()
     };
     for language in Words::offered(false) {
-        let names = |one: &Language| one.files.iter().map(|(name, _)| *name).collect::<Vec<_>>();
+        let names =
+            |one: &Language| one.files().into_iter().map(|(name, _)| name).collect::<Vec<_>>();
         assert_eq!(names(language), names(&en::LANGUAGE), "{}", language.tag);
-        for (file, _) in en::LANGUAGE.files {
-            assert_eq!(ids(language, file), ids(&en::LANGUAGE, file), "{} {file}", language.tag);
+        for (file, _) in en::LANGUAGE.files() {
+            assert_eq!(ids(language, &file), ids(&en::LANGUAGE, &file), "{} {file}", language.tag);
         }
     }
 }

@@ -29,8 +29,11 @@ t-form = { $n ->
    *[other] other
 }
 ";
-    let language =
-        Box::leak(Box::new(Language { rules, files: &[("safety.ftl", FORMS)], ..REVIEWED_PARTS }));
+    let language = Box::leak(Box::new(Language {
+        rules,
+        files: Files::Plain(&[("safety.ftl", FORMS)]),
+        ..REVIEWED_PARTS
+    }));
     let bundle = Arc::new(bundle(language, false));
     Words { language, asked_for: None, isolation: Isolation::Never, bundle }
 }
@@ -121,8 +124,8 @@ fn every_language_finds_its_number_rules() {
 fn the_clinicians_spanish_says_usted() {
     let familiar =
         [" tú", " tu ", " tus ", " te ", " ti", "contigo", "tuyo", "pregunta,", "menciones"];
-    for (name, text) in es::LANGUAGE.files {
-        if !["reading.ftl", "replay.ftl", "insight.ftl"].contains(name) {
+    for (name, text) in es::LANGUAGE.files() {
+        if !["reading.ftl", "replay.ftl", "insight.ftl"].contains(&name.as_str()) {
             continue;
         }
         for (line, found) in

@@ -82,6 +82,8 @@ public final class PhoneDuties {
                 duties.opened += 1
                 let saved = await duties.ports.documents.share(laid)
                 duties.opened -= 1
+                // Whoever was chosen has a copy of its own by now.
+                duties.shared.wipe()
                 duties.tell(saved)
             } catch {
                 duties.tell(Saved.failed)
@@ -112,6 +114,13 @@ public final class PhoneDuties {
         opened -= 1
         guard let url = chosen else { return nil }
         let read = await read(url, opening)
+        ports.documents.close(url)
+        return read
+    }
+
+    /// Reads a plan that another app handed over. The phone's copy of it is not needed any more then, whatever came of it.
+    func handed(_ url: URL) async -> Read {
+        let read = await read(url, .plan)
         ports.documents.close(url)
         return read
     }

@@ -33,6 +33,7 @@ final class TestPorts: DiallerPort, LightPort, NoticePort, DocumentPort, ClipPor
     var saves = Saved.done
     var saved: [LeavingFile] = []
     var shared: [URL] = []
+    var sharedBytes: [Data?] = []
     var chooses: URL?
     var closed: [URL] = []
     var savesSlowly = false
@@ -49,6 +50,7 @@ final class TestPorts: DiallerPort, LightPort, NoticePort, DocumentPort, ClipPor
     }
     func share(_ laid: LaidFile) async -> Saved {
         shared.append(laid.url)
+        sharedBytes.append(try? Data(contentsOf: laid.url))
         return .handedOn
     }
     func choose() async -> URL? { chooses }

@@ -40,7 +40,7 @@ impl Life {
         let expected = self.expected(&act);
         let journal = self.disk.content(&Path::new(FOLDER).join("journal"));
         let calls = self.disk.calls();
-        if let Some(lie) = self.lies {
+        if let Ground::Lies(lie) = self.ground {
             self.disk.leave_out(lie);
         }
         match fault {
@@ -53,7 +53,14 @@ impl Life {
         self.disk.power_off_at(u64::MAX);
         let Some(after) = expected else {
             assert!(done.is_err(), "it was not refused");
-            return self.settle(vec![before], fault);
+            self.settle(vec![before.clone()], fault);
+            if self.fate.is_none() {
+                // What the clock had to say may have been written meanwhile, and a backup before it.
+                let after = self.model.clone();
+                self.look_at_marks(&before, &after);
+                self.look_at_backups(&before, false);
+            }
+            return;
         };
         let mut candidates = match &done {
             Ok(()) => vec![after.clone()],
@@ -72,7 +79,7 @@ impl Life {
             };
         }
         match fault {
-            Fault::None if done.is_err() && self.lies.is_some() => {
+            Fault::None if done.is_err() && !self.honest() => {
                 // An earlier lie left something that does not open; that is said.
                 self.fate = Some(Fate::Refused);
             }
@@ -92,10 +99,13 @@ impl Life {
         if self.fate.is_some() {
             return;
         }
+        if !self.model.there {
+            self.acknowledged = None;
+        }
         self.look_at_marks(&before, &after);
         let fine = done.is_ok() && matches!(fault, Fault::None);
         self.look_at_backups(&before, fine);
-        if self.lies.is_some() {
+        if !self.honest() {
             return;
         }
         if done.is_ok() {

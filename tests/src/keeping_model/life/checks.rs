@@ -101,8 +101,8 @@ impl Life {
         }
         let fit = fit.map(|place| candidates[place].clone());
         let Some(model) = fit else {
-            if self.lies.is_some() {
-                return self.judge_the_lie(&candidates, &seen);
+            if !self.honest() {
+                return self.judge_the_loss(&candidates, &seen);
             }
             panic!("the folder is none of what it may be: {seen:#?}\n{candidates:#?}")
         };
@@ -116,13 +116,18 @@ impl Life {
             Err(trouble) => panic!("it does not open: {trouble}"),
         }
         let after = self.model.owned_up(self.moment.now.day());
-        if self.lies.is_none() {
+        if self.honest() {
             self.compare(&[after]);
+        } else if let Ok(entries) = self.open_now().entries()
+            && let Some(lines) = read_as(&after.lines, &entries)
+        {
+            // With what the clock had to say.
+            self.model = Model { lines, ..after };
         }
     }
 
-    /// The disk lied, and the diary is not what was acknowledged: it must have been said.
-    pub(super) fn judge_the_lie(&mut self, candidates: &[Model], seen: &Seen) {
+    /// The disk did not keep its promise, and the diary is not what was acknowledged: it must have been said.
+    pub(super) fn judge_the_loss(&mut self, candidates: &[Model], seen: &Seen) {
         let acknowledged = candidates.first().expect("one");
         for model in candidates {
             self.look_at_marks(model, acknowledged);
@@ -136,7 +141,12 @@ impl Life {
             self.fate = Some(Fate::CameBack);
             return;
         }
-        let Some(pass) = seen.passes.first() else { panic!("only a phrase opens it") };
+        let Some(pass) = seen.passes.first() else {
+            assert!(self.ground == Ground::Rots, "only a phrase opens it");
+            // The passphrase is refused, which is no screen that says all is well.
+            self.fate = Some(Fate::Refused);
+            return;
+        };
         let ports = self.ports();
         let opened =
             Companion::open(&ports, Path::new(FOLDER), &world::pass(*pass), "en", &self.moment);
@@ -151,13 +161,15 @@ impl Life {
             self.fate = Some(Fate::Said);
             return;
         }
-        // Nothing is said: then only the last entries may be gone, behind what the mark knows.
+        // Nothing is said: then the disk lied, and only the last entries are gone, behind what the mark knows.
+        assert!(self.ground != Ground::Rots, "gone bad, and nothing is said: {candidates:#?}");
         let entries = companion.entries().unwrap_or_default();
         let mark = self.ids.get(&acknowledged.diary).and_then(|id| self.marks.of(id));
         let known = mark.as_deref().and_then(MarkSeen::read).map_or(0, |mark| mark.seq);
         let silent = candidates.iter().any(|model| {
-            let kept = model.lines.get(..entries.len()).unwrap_or_default();
-            entries.len() as u64 >= known && read_as(kept, &entries).is_some()
+            let kept = (0..=model.lines.len()).map(|many| &model.lines[..many]);
+            entries.len() as u64 >= known
+                && kept.into_iter().any(|l| read_as(l, &entries).is_some())
         });
         assert!(
             silent,
@@ -174,10 +186,7 @@ impl Life {
                 |model: &&Model| model.generation == mark.generation && model.lines.len() > at;
             let state = [&self.model, before].into_iter().find(fits);
             let Some(state) = state else {
-                assert!(
-                    self.lies.is_some(),
-                    "a mark of no state: {mark:?}, {before:#?} {after:#?}"
-                );
+                assert!(!self.honest(), "a mark of no state: {mark:?}, {before:#?} {after:#?}");
                 continue;
             };
             let entry = state.lines.get(at).and_then(|line| line.id);
@@ -194,7 +203,7 @@ impl Life {
                 continue;
             }
             let opened = world::backup(bytes);
-            if opened.is_none() && self.lies.is_some() {
+            if opened.is_none() && !self.honest() {
                 continue;
             }
             let Some((entries, pass)) = opened else {
@@ -202,10 +211,15 @@ impl Life {
             };
             let state = [&self.model, before].into_iter().find_map(|model| {
                 let mut lines = read_as(&model.lines, &entries);
-                if lines.is_none() {
-                    // Made before the entry it was due for.
-                    let shorter = model.lines.len().checked_sub(1)?;
-                    lines = read_as(&model.lines[..shorter], &entries);
+                // Made before the entry it was due for, and before what the clock had to say with it.
+                let mut shorter = model.lines.as_slice();
+                while let (None, Some((last, rest))) = (&lines, shorter.split_last()) {
+                    let clock = last.kind == Kind::Clock;
+                    shorter = rest;
+                    lines = read_as(rest, &entries);
+                    if !clock && rest.last().is_none_or(|line| line.kind != Kind::Clock) {
+                        break;
+                    }
                 }
                 (model.pass == pass).then_some(Model {
                     lines: lines?,
@@ -214,10 +228,10 @@ impl Life {
                 })
             });
             let Some(state) = state else {
-                assert!(self.lies.is_some(), "a backup of what never was: {}", path.display());
+                assert!(!self.honest(), "a backup of what never was: {}", path.display());
                 continue;
             };
-            if fine && self.lies.is_none() {
+            if fine && self.honest() {
                 let mark = self.mark(state.diary);
                 let kept = mark.is_some_and(|mark| {
                     mark.generation >= state.generation && mark.seq >= state.lines.len() as u64
@@ -228,7 +242,7 @@ impl Life {
         }
         if let Some(acknowledged) = &self.acknowledged
             && self.model.there
-            && self.lies.is_none()
+            && self.honest()
             && (acknowledged.diary, acknowledged.generation)
                 == (self.model.diary, self.model.generation)
         {

@@ -3,6 +3,8 @@
 
 mod acts;
 mod checks;
+mod rot;
+mod time;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -29,6 +31,17 @@ use crate::home::{FOLDER, PLAN, session, stamp, with_marks};
 use crate::lives::dice::Dice;
 
 const HOUR: i64 = 60 * 60 * 1000;
+
+/// The disk that a life is lived on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ground {
+    /// It keeps what it says it keeps.
+    Honest,
+    /// Syncs for this purpose do nothing, and say they did.
+    Lies(SyncFor),
+    /// It keeps its word when asked, and lets bytes go bad while they lie there.
+    Rots,
+}
 
 /// What goes wrong during an event.
 #[derive(Clone, Copy, Debug)]
@@ -100,7 +113,8 @@ pub struct Life {
     old_keys: BTreeSet<Vec<u8>>,
     old_snapshots: BTreeSet<Vec<u8>>,
     snapshots: BTreeSet<Vec<u8>>,
-    lies: Option<SyncFor>,
+    ground: Ground,
+    revision: u32,
     fate: Option<Fate>,
     notes: u64,
     tally: BTreeMap<&'static str, u64>,
@@ -108,9 +122,9 @@ pub struct Life {
 }
 
 impl Life {
-    /// A life that begins with an empty place. `lies`: syncs for this purpose do nothing, and say they did.
+    /// A life that begins with an empty place.
     #[must_use]
-    pub fn new(seed: u64, lies: Option<SyncFor>) -> Self {
+    pub fn new(seed: u64, ground: Ground) -> Self {
         let now = stamp("2026-03-02T08:00:00+00:00[Europe/London]");
         Self {
             dice: Dice::new(seed),
@@ -129,7 +143,8 @@ impl Life {
             old_keys: BTreeSet::new(),
             old_snapshots: BTreeSet::new(),
             snapshots: BTreeSet::new(),
-            lies,
+            ground,
+            revision: 1,
             fate: None,
             notes: 0,
             tally: BTreeMap::new(),
@@ -148,7 +163,7 @@ impl Life {
             }
             self.event();
         }
-        if self.model.there && self.fate.is_none() && self.lies.is_none() {
+        if self.model.there && self.fate.is_none() && self.honest() {
             self.sweep();
         }
         self.fate.unwrap_or(Fate::Whole)
@@ -158,6 +173,10 @@ impl Life {
     #[must_use]
     pub fn tally(&self) -> &BTreeMap<&'static str, u64> {
         &self.tally
+    }
+
+    fn honest(&self) -> bool {
+        self.ground == Ground::Honest
     }
 
     fn count(&mut self, what: &'static str) {
@@ -174,17 +193,6 @@ impl Life {
         with_marks(&self.disk, self.dice.bits(), self.marks.clone())
     }
 
-    fn pass_time(&mut self) {
-        let hours = self.dice.pick(&[0i64, 0, 1, 5, 24, 30]);
-        let at = self.moment.now.millis() + hours * HOUR + 1000;
-        let now = self.moment.now;
-        self.moment.now =
-            Stamp::from_millis(at, *now.local().offset(), now.zone()).expect("in range");
-        if let Some(uptime) = self.moment.uptime.as_mut() {
-            uptime.millis = uptime.millis.saturating_add_signed(hours * HOUR + 1000);
-        }
-    }
-
     fn note(&mut self) -> String {
         self.notes += 1;
         format!("invented-{}-{}-note", self.seed, self.notes)
@@ -197,8 +205,8 @@ impl Life {
         match self.dice.below(10) {
             0..=1 => Fault::Cut(at, survives),
             2 => Fault::Kill(at),
-            3 if self.lies.is_none() => Fault::Full(self.dice.below(200) * 1024),
-            3..=4 if self.lies.is_some() => Fault::Cut(at, survives),
+            3 if self.honest() => Fault::Full(self.dice.below(200) * 1024),
+            3..=4 if !self.honest() => Fault::Cut(at, survives),
             _ => Fault::None,
         }
     }
@@ -217,8 +225,7 @@ impl Life {
             return self.act(act, fault);
         }
         if !self.model.lines.iter().any(|line| line.kind == Kind::Plan) {
-            let plan = self.line(Kind::Plan, String::new());
-            return self.act(Act::Tell(Box::new(Told::unsigned(PLAN)), None, plan), Fault::None);
+            return self.change_plan(Fault::None);
         }
         let fault = self.fault();
         let pass = self.dice.index(SECRETS);
@@ -269,10 +276,12 @@ impl Life {
             73..=76 => self.act(Act::BackUp, fault),
             77..=79 => self.act(Act::Save, fault),
             80..=81 => self.act(Act::Tidy, fault),
-            82..=84 => self.act(Act::Reopen, fault),
-            85..=89 => self.earlier.push((self.disk.after_kill(), self.model.clone())),
-            90..=97 if self.lies.is_none() => self.set_back(),
-            98 if self.lies.is_none() => self.lose_the_phone(),
+            82..=83 => self.act(Act::Reopen, fault),
+            84..=85 => self.change_plan(fault),
+            86..=89 if self.ground == Ground::Rots => self.rot(),
+            86..=89 => self.earlier.push((self.disk.after_kill(), self.model.clone())),
+            90..=97 if self.honest() => self.set_back(),
+            98 if self.honest() => self.lose_the_phone(),
             _ => self.act(Act::Reopen, Fault::None),
         }
     }
@@ -292,6 +301,17 @@ impl Life {
         let mut told = session(140, 8, u8::try_from(self.dice.below(5)).ok());
         told.note = Passage::new(note.as_str()).ok();
         (Told::Session(told), note)
+    }
+
+    /// A later revision of the plan is accepted; the first one where there is none yet.
+    fn change_plan(&mut self, fault: Fault) {
+        let plan = PLAN.replacen("\"revision\": 1", &format!("\"revision\": {}", self.revision), 1);
+        if self.revision > 1 {
+            self.count("plans changed");
+        }
+        self.revision += 1;
+        let line = self.line(Kind::Plan, String::new());
+        self.act(Act::Tell(Box::new(Told::unsigned(&plan)), None, line), fault);
     }
 
     fn tell_session(&mut self, fault: Fault) {

@@ -10,10 +10,6 @@ use super::visit::{Shown, Visit, see};
 use crate::pages::form::{Fields, code};
 use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press};
 
-pub(super) fn breathing(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Breathing)
-}
-
 pub(super) fn page(visit: &mut Visit<'_>, screen: &BreathingScreen) -> Shown {
     let holds = screen.holds.as_ref().map(|holds| visit.press(holds, Look::Equal)).transpose()?;
     let presses = visit.presses(&screen.actions)?;

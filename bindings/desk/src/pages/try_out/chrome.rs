@@ -18,6 +18,10 @@ pub(super) fn frame(words: &Words, diary: &Diary) -> Frame {
     if diary.is_temporary() {
         more.push(words.text("page-temporary", &[]));
     }
+    more.push(words.text("page-phone-does", &[]));
+    if !diary.as_on_a_phone() {
+        more.push(words.text("page-phone-code", &[]));
+    }
     if diary.is_pretended() {
         more.push(words.text("page-pretended", &[]));
     }

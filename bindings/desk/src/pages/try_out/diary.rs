@@ -1,65 +1,46 @@
 //! The diary of a try-out: an invented one or an empty one that is gone afterwards, or one of the person's
-//! own. Decides where it lies, what opens it, and that it is opened again after a fault or after the
-//! companion asked for it. Leaves everything that is written and shown to the companion.
+//! own. Decides where it lies, what keeps its key and what time it is. Leaves how it stands, what is shown of
+//! it and what is done to it to the core's [`Holder`], as on a phone.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::Arc;
 
 use chrono::{Days, NaiveTime};
-use frond_core::companion::{Companion, Copy, Ports, Trouble};
-use frond_core::handover::Handed;
+use frond_core::companion::{Ports, Request, Trouble};
+use frond_core::diary::entry::EntryId;
 use frond_core::moment::{Moment, Stamp};
-use frond_core::ports::{KeyKeeper, NoMarks, OsRandom, Random, RealDisk};
-use frond_core::sealing::RecoveryPhrase;
-use frond_core::words::Isolation;
+use frond_core::ports::{
+    CodedKeeper, KeeperKind, KeyKeeper, NoMarks, OsRandom, PassphraseKeeper, RealDisk, Stretch,
+};
+use frond_core::screens::{Does, DoneScreen, SorryScreen};
+use frond_core::whole::{Holder, Seen, View, WholeRequest};
+use frond_core::words::Words;
 use tempfile::TempDir;
-use zeroize::Zeroizing;
 
+use super::phone::TriedPhone;
 use crate::args::TryArgs;
 use crate::failure::{Failure, LANGUAGE};
 use crate::pages::clock::Clock;
 use crate::place::{holds_something, ports};
-use crate::{scenario, secret};
+use crate::scenario;
 
 /// What is behind the pages.
 pub(crate) struct Diary {
     ports: Ports,
-    folder: PathBuf,
-    keeper: Box<dyn KeyKeeper + Send>,
+    folder: std::path::PathBuf,
     language: String,
+    holder: Holder,
+    keeper: Box<dyn KeyKeeper + Send>,
     clock: Clock,
-    state: State,
     /// What somebody wrote in it is invented.
     pub(super) invented: bool,
-    /// A diary that was just started: the first run comes first, once.
-    pub(super) fresh: bool,
-    /// Whether the diary is opened with the recovery phrase, which cannot write it anew.
-    pub(super) by_phrase: bool,
-    /// A programme that was handed over at the start and waits to be read.
-    pub(super) waiting: Option<Handed>,
-    /// Twelve words that were shown and open nothing yet.
-    pub(super) phrase: Option<RecoveryPhrase>,
-    /// A copy that was looked into.
-    pub(super) copy: Option<Copy>,
+    /// What the start led to, each shown once, the last first: the first run of a new diary; a plan that was
+    /// handed over, or what is wrong with it.
+    pub(super) first: Vec<View>,
+    /// What was done to the diary as a whole last, to be looked at again without being done again.
+    pub(super) done: Option<DoneScreen>,
     /// Removed with everything in it when the try-out ends.
     temporary: Option<TempDir>,
-}
-
-enum State {
-    Open(Box<Companion>),
-    /// It has to be opened before anything else.
-    Shut,
-    /// It does not open.
-    Stuck(Trouble),
-    /// Everything was erased.
-    Erased,
-}
-
-/// How the diary stands.
-pub(super) enum Standing<'a> {
-    Open(&'a mut Companion),
-    Stuck(Trouble),
-    Erased,
 }
 
 impl Diary {
@@ -75,37 +56,19 @@ impl Diary {
     }
 
     fn own(args: &TryArgs, folder: &Path) -> Result<Self, Failure> {
-        let clock = Clock::beginning(args.now)?;
         let there = folder.is_dir() && holds_something(folder);
         let keeper: Box<dyn KeyKeeper + Send> =
             if there { args.secret.keeper()? } else { Box::new(args.secret.new_keeper()?) };
-        let mut diary = Self {
-            ports: ports(),
-            folder: folder.to_path_buf(),
-            keeper,
-            language: language(args),
-            clock,
-            state: State::Shut,
-            invented: false,
-            fresh: false,
-            by_phrase: there && args.secret.is_phrase(),
-            waiting: None,
-            phrase: None,
-            copy: None,
-            temporary: None,
-        };
-        if there {
-            // A slip of the passphrase is put right on the terminal; what else is the matter, a page says.
-            let moment = diary.moment()?;
-            diary.open(&moment);
-            if let State::Stuck(trouble @ (Trouble::WrongSecret | Trouble::NotADiary)) = diary.state
-            {
-                return Err(trouble.into());
+        let clock = Clock::beginning(args.now)?;
+        let mut diary = Self::held(args, ports(), folder, keeper, clock, None);
+        diary.begun(if there { WholeRequest::Begin } else { WholeRequest::StartNew })?;
+        // A slip of the passphrase is put right on the terminal; what else is the matter, a page says.
+        match diary.holder.stuck() {
+            Some(trouble @ (Trouble::WrongSecret | Trouble::NotADiary)) => {
+                Err(trouble.clone().into())
             }
-        } else {
-            diary.start()?;
+            _ => Ok(diary),
         }
-        Ok(diary)
     }
 
     fn temporary(args: &TryArgs) -> Result<Self, Failure> {
@@ -114,8 +77,7 @@ impl Diary {
         };
         let temporary = tempfile::Builder::new().prefix("frond-").tempdir().map_err(broken)?;
         let folder = temporary.path().join("diary");
-        // Nobody needs to know it: the folder is gone when the try-out ends.
-        let passphrase = random_passphrase()?;
+        let phone = TriedPhone::new()?;
         // No mark is kept outside: nothing shall be left.
         let ports = Ports {
             disk: Arc::new(RealDisk),
@@ -124,28 +86,61 @@ impl Diary {
         };
         let mut begin = args.now;
         if !args.empty {
-            let end = scenario::invented(&ports, &folder, &passphrase)?;
+            let without_code = CodedKeeper::new(&phone, None, Stretch::everyday());
+            let end = scenario::invented(&ports, &folder, &without_code)?;
             begin = begin.or_else(|| next_evening(&end)).or(Some(end));
         }
-        let mut diary = Self {
-            ports,
-            folder,
-            keeper: Box::new(secret::keeper(&passphrase)?),
-            language: language(args),
-            clock: Clock::beginning(begin)?,
-            state: State::Shut,
-            invented: !args.empty,
-            fresh: false,
-            by_phrase: false,
-            waiting: None,
-            phrase: None,
-            copy: None,
-            temporary: Some(temporary),
-        };
-        if args.empty {
-            diary.start()?;
-        }
+        let clock = Clock::beginning(begin)?;
+        let mut diary = Self::held(args, ports, &folder, Box::new(phone), clock, Some(temporary));
+        diary.invented = !args.empty;
+        diary.begun(if args.empty { WholeRequest::StartNew } else { WholeRequest::Begin })?;
         Ok(diary)
+    }
+
+    fn held(
+        args: &TryArgs,
+        ports: Ports,
+        folder: &Path,
+        keeper: Box<dyn KeyKeeper + Send>,
+        clock: Clock,
+        temporary: Option<TempDir>,
+    ) -> Self {
+        let language = args.language.clone().unwrap_or_else(|| LANGUAGE.to_owned());
+        Self {
+            holder: Holder::new(ports.clone(), folder.to_path_buf(), &language),
+            ports,
+            folder: folder.to_path_buf(),
+            language,
+            keeper,
+            clock,
+            invented: false,
+            first: Vec::new(),
+            done: None,
+            temporary,
+        }
+    }
+
+    /// Opens or starts it. What stands in its way, a page says.
+    fn begun(&mut self, request: WholeRequest) -> Result<(), Failure> {
+        let moment = self.moment()?;
+        let starts = matches!(request, WholeRequest::StartNew);
+        let seen = self.whole(request, &moment)?;
+        if starts {
+            self.first.push(seen.view);
+        }
+        Ok(())
+    }
+
+    /// A plan that was handed over at the start waits to be read.
+    ///
+    /// # Errors
+    /// The machine's clock is not set.
+    pub(super) fn handed(&mut self, plan: Vec<u8>) -> Result<(), Failure> {
+        let moment = self.moment()?;
+        let words = String::new();
+        let seen = self.whole(WholeRequest::PlanFile { bytes: plan, words }, &moment)?;
+        self.first.push(seen.view);
+        Ok(())
     }
 
     /// Whether the diary is gone when the try-out ends.
@@ -158,6 +153,11 @@ impl Diary {
         self.clock.is_pretended()
     }
 
+    /// Whether its key is kept as a phone keeps it.
+    pub(super) fn as_on_a_phone(&self) -> bool {
+        self.keeper.kind() == KeeperKind::PhoneKeyStore
+    }
+
     /// Now.
     ///
     /// # Errors
@@ -166,119 +166,74 @@ impl Diary {
         self.clock.now()
     }
 
-    /// The language where no diary says another.
-    pub(super) fn language(&self) -> &str {
-        &self.language
+    /// The words of the diary's language; of the surface's while none was open yet.
+    pub(super) fn words(&self) -> &Words {
+        self.holder.words()
     }
 
-    /// What opens it.
-    pub(super) fn keeper(&self) -> &dyn KeyKeeper {
-        self.keeper.as_ref()
+    /// Whether it is open just now.
+    pub(super) fn is_open(&self) -> bool {
+        self.holder.open_companion().is_some()
     }
 
-    /// The outside of the companion.
-    pub(super) fn ports(&self) -> &Ports {
-        &self.ports
-    }
-
-    /// Where it lies.
-    pub(super) fn folder(&self) -> &Path {
-        &self.folder
-    }
-
-    /// How it stands; opened first where that is needed.
-    pub(super) fn stand(&mut self, moment: &Moment) -> Standing<'_> {
-        if matches!(self.state, State::Shut) {
-            self.open(moment);
-        }
-        match &mut self.state {
-            State::Open(companion) => Standing::Open(companion),
-            State::Stuck(trouble) => Standing::Stuck(trouble.clone()),
-            State::Shut | State::Erased => Standing::Erased,
+    /// What an action leads to; `id`: what it writes under, if the page carried one.
+    pub(super) fn press(
+        &mut self,
+        does: Does,
+        id: Option<EntryId>,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        match id {
+            Some(id) => self.holder.press_under(does, id, self.keeper.as_ref(), moment),
+            None => self.holder.press(does, self.keeper.as_ref(), moment),
         }
     }
 
-    /// Puts the companion away: the next request opens the diary.
-    pub(super) fn shut(&mut self) {
-        self.state = State::Shut;
+    /// Asks the companion.
+    pub(super) fn ask(&mut self, request: Request, moment: &Moment) -> Result<Seen, Trouble> {
+        self.holder.ask(request, self.keeper.as_ref(), moment)
     }
 
-    fn open(&mut self, moment: &Moment) {
-        // The lock of an earlier opening is given back first.
-        self.state = State::Shut;
-        let opened = Companion::open(
-            &self.ports,
-            &self.folder,
-            self.keeper.as_ref(),
-            &self.language,
-            moment,
-        );
-        self.state = match opened {
-            Ok(companion) => open(companion),
-            Err(trouble) => State::Stuck(trouble),
-        };
-    }
-
-    /// Starts a new diary in the folder.
-    ///
-    /// # Errors
-    /// There is one already, or no room.
-    pub(super) fn start(&mut self) -> Result<(), Trouble> {
-        self.state = State::Shut;
-        let keeper = self.keeper.as_ref();
-        let companion = Companion::start(&self.ports, &self.folder, keeper, &self.language)?;
-        self.state = open(companion);
-        self.fresh = true;
-        Ok(())
-    }
-
-    /// Does something to the diary as a whole, which takes the companion and may give it back. Where it
-    /// fails, the diary is opened again at the next request.
-    ///
-    /// # Errors
-    /// As `act`; [`Trouble::NotADiary`] where none is open.
+    /// Does what concerns the diary as a whole.
     pub(super) fn whole(
         &mut self,
-        act: impl FnOnce(Companion, &dyn KeyKeeper) -> Result<Option<Companion>, Trouble>,
-    ) -> Result<(), Trouble> {
-        let State::Open(companion) = std::mem::replace(&mut self.state, State::Shut) else {
-            return Err(Trouble::NotADiary);
-        };
-        self.state = match act(*companion, self.keeper.as_ref())? {
-            Some(companion) => open(companion),
-            None => State::Erased,
-        };
-        Ok(())
+        request: WholeRequest,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        self.holder.whole(request, self.keeper.as_ref(), moment)
     }
 
-    /// Another keeper opens it from now on.
-    pub(super) fn keep_by(&mut self, keeper: Box<dyn KeyKeeper + Send>) {
-        self.keeper = keeper;
-        self.by_phrase = false;
+    /// Another passphrase opens it from now on.
+    pub(super) fn another_passphrase(
+        &mut self,
+        keeper: PassphraseKeeper,
+        moment: &Moment,
+    ) -> Result<Seen, Trouble> {
+        let seen = self.holder.another_passphrase(&keeper, moment)?;
+        self.keeper = Box::new(keeper);
+        Ok(seen)
     }
 
-    /// A companion opened in another way takes the place.
-    pub(super) fn put(&mut self, companion: Companion) {
-        self.state = open(companion);
+    /// What went wrong and what can be done, as a screen.
+    pub(super) fn sorry(&self, trouble: &Trouble) -> SorryScreen {
+        self.holder.sorry(trouble)
     }
-}
 
-/// A page may mix directions, so values are told apart where the sentence runs the other way.
-fn open(mut companion: Companion) -> State {
-    companion.isolate_values(Isolation::InRightToLeft);
-    State::Open(Box::new(companion))
-}
+    /// A new id to write under.
+    pub(super) fn new_id(&self) -> Result<EntryId, Trouble> {
+        self.holder.new_id()
+    }
 
-fn language(args: &TryArgs) -> String {
-    args.language.clone().unwrap_or_else(|| LANGUAGE.to_owned())
-}
+    /// Nobody waits for it to be faster; nothing depends on it.
+    pub(super) fn tidy(&mut self) {
+        let _faster = self.holder.tidy();
+    }
 
-fn random_passphrase() -> Result<Zeroizing<String>, Failure> {
-    let mut bytes = Zeroizing::new([0u8; 16]);
-    OsRandom
-        .fill(bytes.as_mut())
-        .map_err(|_| Failure::Else("There are no random bytes just now. Try again.".to_owned()))?;
-    Ok(Zeroizing::new(bytes.iter().map(|byte| format!("{byte:02x}")).collect()))
+    /// Puts everything in memory away: the next request opens the diary.
+    pub(super) fn shut(&mut self) {
+        self.done = None;
+        self.holder = Holder::new(self.ports.clone(), self.folder.clone(), &self.language);
+    }
 }
 
 /// The evening after, in the same zone.

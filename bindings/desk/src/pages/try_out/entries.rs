@@ -1,15 +1,11 @@
 //! What was written; what was just kept, with a way to take it back.
 
-use frond_core::companion::{Request, Told};
-use frond_core::screens::{EntriesScreen, KeptScreen};
+use frond_core::companion::Request;
+use frond_core::screens::{Does, EntriesScreen, KeptScreen};
 
 use super::visit::{Shown, Visit};
 use crate::pages::form::Fields;
 use crate::pages::parts::{Look, Page, Part};
-
-pub(super) fn entries(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Entries)
-}
 
 /// What a form wrote, found again by its id.
 pub(super) fn kept(visit: &mut Visit<'_>, entry: &str) -> Shown {
@@ -21,7 +17,7 @@ pub(super) fn kept(visit: &mut Visit<'_>, entry: &str) -> Shown {
 
 pub(super) fn strike(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     match fields.first("of").and_then(|of| of.parse().ok()) {
-        Some(of) => visit.tell(fields, Told::Strike { of }),
+        Some(of) => visit.told(fields, Does::Strike { of }),
         None => Err(visit.malformed()),
     }
 }

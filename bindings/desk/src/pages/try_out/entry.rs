@@ -6,7 +6,7 @@ use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{EntryId, Goal};
 use frond_core::moment::Stamp;
 use frond_core::programme::values::{Passage, Rating};
-use frond_core::screens::{CorrectForm, CorrectScreen, EntryScreen, Screen, TextField};
+use frond_core::screens::{CorrectForm, CorrectScreen, Does, EntryScreen, Screen, TextField};
 
 use super::visit::{Shown, Visit};
 use super::{log, own_words, signs, when};
@@ -19,7 +19,7 @@ fn named(visit: &Visit<'_>, entry: &str) -> Result<EntryId, Response> {
 
 pub(super) fn entry(visit: &mut Visit<'_>, entry: &str) -> Shown {
     let of = named(visit, entry)?;
-    visit.see(Request::Entry(of))
+    visit.look(Does::Entry { of })
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &EntryScreen) -> Shown {
@@ -41,7 +41,7 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &EntryScreen) -> Shown {
 
 pub(super) fn correct(visit: &mut Visit<'_>, entry: &str) -> Shown {
     let of = named(visit, entry)?;
-    visit.see(Request::Correct(of))
+    visit.look(Does::Correct { of })
 }
 
 /// The fields of each form, with what stands there now or what was typed.
@@ -110,7 +110,7 @@ pub(super) fn corrected(visit: &mut Visit<'_>, entry: &str, fields: &Fields) -> 
     match visit.ask(Request::Correct(of))? {
         Screen::LogSession(screen) => log::write(visit, screen, fields),
         Screen::Correct(screen) => write(visit, screen, fields),
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }
 

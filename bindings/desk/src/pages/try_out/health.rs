@@ -11,10 +11,6 @@ use super::visit::{Shown, Visit};
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page};
 
-pub(super) fn screening(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Screening { so_far: FullList::default(), sent: false })
-}
-
 pub(super) fn screening_page(
     visit: &mut Visit<'_>,
     screen: &ScreeningScreen,
@@ -109,12 +105,8 @@ pub(super) fn screening_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         Screen::Screening(screen) => {
             screening_page(visit, &ScreeningScreen { id, ..screen }, fields)
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
-}
-
-pub(super) fn holds(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::HoldQuestions)
 }
 
 pub(super) fn holds_page(
@@ -168,6 +160,6 @@ pub(super) fn holds_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         Screen::HoldQuestions(screen) => {
             holds_page(visit, &HoldQuestionsScreen { id, ..screen }, fields, problems)
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }

@@ -9,18 +9,6 @@ use super::visit::{Shown, Visit};
 use crate::pages::form::Fields;
 use crate::pages::parts::{How, Look, Page, Part, Press};
 
-pub(super) fn steps(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Ladder)
-}
-
-pub(super) fn confirm(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
-    visit.tell(fields, Told::ConfirmStep)
-}
-
-pub(super) fn check(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::StepCheck)
-}
-
 /// "Is this what you use now?"
 pub(super) fn check_page(visit: &mut Visit<'_>, screen: &StepCheckScreen) -> Shown {
     let presses = visit.next_and(&screen.next, &screen.actions)?;

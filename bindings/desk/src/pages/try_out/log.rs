@@ -16,14 +16,10 @@ use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page};
 const OTHER_SIZE: &str = "other";
 pub(super) const UNSAID: &str = "rather_not_say";
 
-pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::LogSession)
-}
-
 pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     match visit.ask(Request::LogSession)? {
         Screen::LogSession(screen) => write(visit, screen, fields),
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }
 

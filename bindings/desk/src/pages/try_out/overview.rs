@@ -2,9 +2,8 @@
 //! ways to end the programme, the pages of the first run.
 
 use chrono::{Datelike, NaiveDate};
-use frond_core::companion::Request;
 use frond_core::screens::{
-    CalendarScreen, Covered, EndingScreen, FirstRunPage, FirstRunScreen, MoreScreen, Section,
+    CalendarScreen, Does, EndingScreen, FirstRunPage, FirstRunScreen, MoreScreen, Section,
     ShowsScreen,
 };
 
@@ -12,10 +11,6 @@ use super::settings;
 use super::visit::{Shown, Visit};
 use crate::pages::form::{code, decode};
 use crate::pages::parts::{Day, Look, Page, Part};
-
-pub(super) fn more(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::More)
-}
 
 /// A part under its heading, with what can be done about it.
 pub(super) fn section(
@@ -50,24 +45,20 @@ pub(super) fn more_page(visit: &mut Visit<'_>, screen: &MoreScreen) -> Shown {
     Ok(page.presses(presses).answer())
 }
 
-pub(super) fn calendar(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Calendar { month: None })
-}
-
 /// A month, named like 2026-05.
 pub(super) fn month(visit: &mut Visit<'_>, month: &str) -> Shown {
     let read = month
         .split_once('-')
         .and_then(|(year, month)| Some((year.parse().ok()?, month.parse().ok()?)));
     match read {
-        Some(month) => visit.see(Request::Calendar { month: Some(month) }),
+        Some(month) => visit.look(Does::Calendar { month: Some(month) }),
         None => Err(visit.nothing_here()),
     }
 }
 
 pub(super) fn day(visit: &mut Visit<'_>, day: &str) -> Shown {
     match day.parse::<NaiveDate>() {
-        Ok(day) => visit.see(Request::Day(day)),
+        Ok(day) => visit.look(Does::Day { day }),
         Err(_) => Err(visit.nothing_here()),
     }
 }
@@ -112,11 +103,6 @@ pub(super) fn calendar_page(visit: &mut Visit<'_>, screen: &CalendarScreen) -> S
     Ok(page.presses(around).presses(presses).answer())
 }
 
-pub(super) fn shows(visit: &mut Visit<'_>) -> Shown {
-    // A browser hides nothing.
-    visit.see(Request::Shows(Covered::default()))
-}
-
 pub(super) fn shows_page(visit: &mut Visit<'_>, screen: &ShowsScreen) -> Shown {
     let presses = visit.presses(&screen.actions)?;
     let mut page = Page::new(&visit.frame, &screen.title).text(screen.says.clone());
@@ -126,10 +112,6 @@ pub(super) fn shows_page(visit: &mut Visit<'_>, screen: &ShowsScreen) -> Shown {
         page = page.part(Part::Card { title: shown.title.clone(), here: None, parts });
     }
     Ok(page.presses(presses).answer())
-}
-
-pub(super) fn ending(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Ending)
 }
 
 pub(super) fn ending_page(visit: &mut Visit<'_>, screen: &EndingScreen) -> Shown {
@@ -152,7 +134,7 @@ pub(super) fn first_run_address(page: FirstRunPage) -> String {
 
 pub(super) fn first_run(visit: &mut Visit<'_>, page: &str) -> Shown {
     match decode(page) {
-        Some(page) => visit.see(Request::FirstRun(page)),
+        Some(page) => visit.look(Does::FirstRun { page }),
         None => Err(visit.nothing_here()),
     }
 }

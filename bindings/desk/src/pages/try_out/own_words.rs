@@ -5,7 +5,7 @@ use frond_core::companion::{Request, Told};
 use frond_core::diary::entry::{Goal, Settled};
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::screens::{
-    ActivitiesScreen, ActivityQuestion, DaysField, GoalQuestion, LookForwardScreen,
+    ActivitiesScreen, ActivityQuestion, DaysField, Does, GoalQuestion, LookForwardScreen,
     QuestionsScreen, Screen, SettledScreen, TimeOffScreen,
 };
 
@@ -31,10 +31,6 @@ pub(super) fn text(visit: &Visit<'_>, fields: &Fields) -> Result<Passage, Proble
 fn passage(label: &str, fields: &Fields) -> Field {
     let value = fields.first("text").unwrap_or_default().to_owned();
     Field::new("text", label, Kind::Passage { value })
-}
-
-pub(super) fn questions(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Questions)
 }
 
 pub(super) fn questions_page(
@@ -75,12 +71,8 @@ pub(super) fn question_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         Screen::Questions(screen) => {
             questions_page(visit, &QuestionsScreen { id, ..screen }, fields, vec![problem])
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
-}
-
-pub(super) fn look_forward(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::LookForward)
 }
 
 pub(super) fn look_forward_page(
@@ -114,12 +106,8 @@ pub(super) fn look_forward_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown
         Screen::LookForward(screen) => {
             look_forward_page(visit, &LookForwardScreen { id, ..screen }, fields, vec![problem])
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
-}
-
-pub(super) fn time_off(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::TimeOff)
 }
 
 /// A first and a last day, with what stands there now.
@@ -187,13 +175,13 @@ pub(super) fn time_off_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         Screen::TimeOff(screen) => {
             time_off_page(visit, &TimeOffScreen { id, ..screen }, fields, vec![problem])
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }
 
 pub(super) fn settled(visit: &mut Visit<'_>, of: &str) -> Shown {
     match of.parse() {
-        Ok(of) => visit.see(Request::Settled(of)),
+        Ok(of) => visit.look(Does::Settled { of }),
         Err(_) => Err(visit.nothing_here()),
     }
 }
@@ -259,10 +247,6 @@ pub(super) fn reached_of(visit: &Visit<'_>, fields: &Fields, name: &str) -> Resu
         .ok_or_else(|| Problem::at(name, visit.words.text("page-error-choice", &[])))
 }
 
-pub(super) fn activities(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Activities)
-}
-
 /// Each answer is kept for itself; a question that is left out stays without one.
 pub(super) fn activities_page(
     visit: &mut Visit<'_>,
@@ -316,6 +300,6 @@ pub(super) fn activity_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     };
     match visit.ask(Request::Activities)? {
         Screen::Activities(screen) => activities_page(visit, &screen, vec![problem]),
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }

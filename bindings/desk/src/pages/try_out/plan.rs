@@ -4,11 +4,16 @@
 
 use std::path::Path;
 
-use frond_core::companion::{Request, Told};
+use frond_core::companion::Told;
 use frond_core::diary::entry::Although;
-use frond_core::handover::{FILE_MOST, Handed, LINK_MOST};
-use frond_core::screens::{AcceptScreen, Action, Card, PlanScreen, Screen};
+use frond_core::handover::FILE_MOST;
+use frond_core::screens::{
+    AcceptScreen, Action, AddPlanScreen, Card, Does, PlanScreen, Screen, WholeScreen,
+};
+use frond_core::whole::{View, WholeRequest};
 
+use super::lines;
+use super::own_code::typed;
 use super::visit::{Shown, Visit, see};
 use crate::failure::Failure;
 use crate::file;
@@ -23,12 +28,8 @@ pub(super) const MOST: usize = 1024 * 1024;
 ///
 /// # Errors
 /// A file that cannot be read, or is too long.
-pub(super) fn read(path: &Path) -> Result<Handed, Failure> {
-    Ok(Handed::file(file::read(path, FILE_MOST as u64)?, ""))
-}
-
-pub(super) fn plan(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Plan)
+pub(super) fn read(path: &Path) -> Result<Vec<u8>, Failure> {
+    file::read(path, FILE_MOST as u64)
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &PlanScreen) -> Shown {
@@ -41,93 +42,38 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &PlanScreen) -> Shown {
         .answer())
 }
 
-/// What waits is shown; otherwise a file or a link is asked for.
-pub(super) fn add(visit: &mut Visit<'_>) -> Shown {
-    visit.companion()?;
-    match visit.diary.waiting.clone() {
-        Some(handed) => is_it_yours(visit, handed),
-        None => ask(visit, "", vec![]),
-    }
-}
-
-/// Asks for a file or a link; a link that only lacks its words is kept.
-fn ask(visit: &mut Visit<'_>, link: &str, problems: Vec<Problem>) -> Shown {
-    let words = &visit.words;
-    let file =
-        Kind::Line { input: "file", value: String::new(), mode: "", offers: vec![], short: false };
-    let spoken =
-        Kind::Line { input: "text", value: String::new(), mode: "", offers: vec![], short: false };
-    let form = Form {
-        to: "/plan/add".to_owned(),
-        upload: true,
-        hidden: vec![],
-        fields: vec![
-            Field::new("file", words.text("page-plan-file", &[]), file),
-            Field::new(
-                "link",
-                words.text("handover-link", &[]),
-                Kind::Passage { value: link.to_owned() },
-            )
-            .hint(words.text("handover-link-hint", &[])),
-            Field::new("words", words.text("handover-words", &[]), spoken)
-                .hint(words.text("handover-words-hint", &[])),
-        ],
-        submit: words.text("page-plan-read", &[]),
-        look: Look::Next,
-        also: vec![],
-    };
-    Ok(Page::new(&visit.frame, words.text("action-accept-programme", &[]))
-        .problems(problems)
-        .text([words.text("page-plan-how", &[])])
+/// A file or a link is asked for; a link that only lacks its words stands there again.
+pub(super) fn add_page(visit: &mut Visit<'_>, screen: &AddPlanScreen) -> Shown {
+    let presses = visit.presses(&screen.actions)?;
+    let mut form =
+        lines::form("/plan/add", &screen.submit, [&screen.file, &screen.link, &screen.words]);
+    form.upload = true;
+    Ok(Page::new(&visit.frame, &screen.title)
+        .problems(lines::problems(&screen.problems))
+        .text(screen.says.clone())
         .form(form)
-        .presses(vec![Press::go(words.text("action-today", &[]), "/today")])
+        .presses(presses)
         .answer())
 }
 
 pub(super) fn added(visit: &mut Visit<'_>, upload: Upload) -> Shown {
-    visit.companion()?;
-    let words = upload.fields.first("words").unwrap_or_default();
-    let handed = match (upload.file.is_empty(), upload.fields.first("link")) {
-        (false, _) => Handed::file(upload.file, words),
-        (true, Some(link)) => Handed::Link { link: link.into(), words: words.into() },
-        (true, None) => {
-            let says = visit.words.text("page-error-file", &[]);
-            return ask(visit, "", vec![Problem::at("file", says)]);
-        }
-    };
-    // What cannot be used is put away again when it is shown.
-    visit.diary.waiting = Some(handed.clone());
-    is_it_yours(visit, handed)
-}
-
-fn is_it_yours(visit: &mut Visit<'_>, handed: Handed) -> Shown {
-    visit.see(Request::Accept(handed))
+    let (link, words) = (typed(&upload.fields, "link"), typed(&upload.fields, "words"));
+    let seen = visit.whole(if upload.file.is_empty() && !link.trim().is_empty() {
+        WholeRequest::PlanLink { link, words }
+    } else {
+        WholeRequest::PlanFile { bytes: upload.file, words }
+    })?;
+    visit.show(&seen.view)
 }
 
 /// The whole plan in short cards, then "is this yours?".
-pub(super) fn accept_page(visit: &mut Visit<'_>, screen: &AcceptScreen) -> Shown {
-    show(visit, screen, vec![])
-}
-
-fn show(visit: &mut Visit<'_>, screen: &AcceptScreen, problems: Vec<Problem>) -> Shown {
-    if let Some(refused) = &screen.refused {
-        let refused = refused.clone();
-        return match visit.diary.waiting.take() {
-            Some(Handed::Link { link, .. }) => {
-                let field = if screen.asks_words { "words" } else { "link" };
-                // A text that is no link can be of any length; it is not sent back.
-                let shown = if link.len() <= 2 * LINK_MOST { &*link } else { "" };
-                ask(visit, shown, vec![Problem::at(field, refused)])
-            }
-            _ => ask(visit, "", vec![Problem::at("file", refused)]),
-        };
-    }
+pub(super) fn accept_page(
+    visit: &mut Visit<'_>,
+    screen: &AcceptScreen,
+    problems: Vec<Problem>,
+) -> Shown {
     let others: Vec<Action> = screen.actions.iter().skip(1).cloned().collect();
     let others = visit.presses(&others)?;
-    if screen.handed.is_none() {
-        // It is in use already: nothing waits.
-        visit.diary.waiting = None;
-    }
     let mut page = Page::new(&visit.frame, &screen.title).problems(problems);
     for card in screen.signed.iter().chain(&screen.different).chain(&screen.cards) {
         page = page.part(part(card));
@@ -186,35 +132,34 @@ pub(super) fn accept(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     match fields.first("answer") {
         Some("yes") => {}
         Some("no") => {
-            visit.diary.waiting = None;
-            let says = visit.words.text("page-plan-not-yours", &[]);
-            return Ok(visit.sorry(axum::http::StatusCode::OK, says));
+            let seen = visit.pressed(Does::NotMine)?;
+            return visit.lead_on(seen.view);
         }
         _ => return Err(visit.malformed()),
     }
-    // Sent twice, the second finds nothing waiting and what the first has kept.
-    let Some(handed) = visit.diary.waiting.clone() else {
-        return Ok(see(&format!("/kept/{id}")));
-    };
     let although: Option<Vec<Although>> = fields.all("although").map(decode).collect();
     let although = although.ok_or_else(|| visit.malformed())?;
-    match visit.write(id, Told::Programme { handed: handed.clone(), although }, None)? {
-        Ok(kept) => {
-            visit.diary.waiting = None;
-            Ok(kept)
-        }
-        Err(Problem { says, .. }) => {
-            // Looked at again: what was not chosen is asked for at its place.
-            let screen = visit.ask(Request::Accept(handed))?;
-            match screen {
-                Screen::Accept(screen) if screen.handed.is_some() => {
-                    show(visit, &screen, vec![Problem::at("although", says)])
-                }
-                _ => {
-                    visit.diary.waiting = None;
-                    ask(visit, "", vec![Problem::at("file", says)])
-                }
-            }
-        }
+    let handed = match waiting(visit)? {
+        Ok(screen) => screen.handed,
+        // Sent twice, the second finds nothing waiting and what the first has kept.
+        Err(View::Screen(_) | View::Whole(WholeScreen::AddPlan(_))) => None,
+        Err(in_the_way) => return visit.show(&in_the_way),
+    };
+    let Some(handed) = handed else { return Ok(see(&format!("/kept/{id}"))) };
+    match visit.write(id, Told::Programme { handed, although }, None)? {
+        Ok(kept) => Ok(kept),
+        // Looked at again: what was not chosen is asked for at its place.
+        Err(Problem { says, .. }) => match waiting(visit)? {
+            Ok(screen) => accept_page(visit, &screen, vec![Problem::at("although", says)]),
+            Err(other) => visit.show(&other),
+        },
     }
+}
+
+/// The plan that waits; otherwise what is shown in its place.
+fn waiting(visit: &mut Visit<'_>) -> Result<Result<AcceptScreen, View>, axum::response::Response> {
+    Ok(match visit.pressed(Does::AcceptProgramme)?.view {
+        View::Screen(Screen::Accept(screen)) => Ok(screen),
+        other => Err(other),
+    })
 }

@@ -11,20 +11,13 @@ use frond_core::practice::timed::{Choice, Event, State};
 use frond_core::programme::values::{Minutes, Size};
 use frond_core::safety::{AfterAnythingNew, AnythingNew};
 use frond_core::screens::{
-    AnythingNewScreen, Begin, FoundScreen, PracticesScreen, RunningScreen, Screen, StoppedScreen,
+    AnythingNewScreen, Begin, Does, FoundScreen, PracticesScreen, RunningScreen, StoppedScreen,
 };
+use frond_core::whole::View;
 
 use super::visit::{Shown, Visit, see};
 use crate::pages::form::{Fields, code, decode};
 use crate::pages::parts::{Clock, How, Look, Page, Part, Press};
-
-pub(super) fn practices(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Practices)
-}
-
-pub(super) fn now(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Practice)
-}
 
 pub(super) fn choose_page(visit: &mut Visit<'_>, screen: &PracticesScreen) -> Shown {
     let mut cards = Vec::new();
@@ -100,21 +93,8 @@ pub(super) fn begin(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
 }
 
 fn begun(visit: &mut Visit<'_>, begin: Begin) -> Shown {
-    let screen = visit.ask(Request::Begin(begin))?;
-    lead_on(visit, &screen)
-}
-
-/// On to the page of a record that has an address; the others are shown here.
-fn lead_on(visit: &mut Visit<'_>, screen: &Screen) -> Shown {
-    match screen {
-        Screen::Running(_) | Screen::Found(_) | Screen::Stopped(_) => Ok(see("/practice")),
-        Screen::Rate(_) => Ok(see("/practice/rate")),
-        Screen::Practices(_) => Ok(see("/practices")),
-        Screen::Screening(_) => Ok(see("/screening")),
-        Screen::StopAndCall(_) => Ok(see("/call")),
-        Screen::Today(_) => Ok(see("/today")),
-        other => visit.show(other),
-    }
+    let seen = visit.pressed(Does::Begin(begin))?;
+    visit.lead_on(seen.view)
 }
 
 pub(super) fn new_page(visit: &mut Visit<'_>, screen: &AnythingNewScreen) -> Shown {
@@ -248,7 +228,7 @@ fn event_of(fields: &Fields) -> Option<Event> {
 pub(super) fn during(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     let Some(event) = event_of(fields) else { return Err(visit.malformed()) };
     let screen = visit.ask(Request::During(event))?;
-    lead_on(visit, &screen)
+    visit.lead_on(View::Screen(screen))
 }
 
 /// The script notes that the practice goes on; nobody waits for a page.
@@ -280,7 +260,7 @@ pub(super) fn found(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         _ => return Err(visit.malformed()),
     };
     let screen = visit.ask(Request::Found(choice))?;
-    lead_on(visit, &screen)
+    visit.lead_on(View::Screen(screen))
 }
 
 /// The place of the calming steps on the page after a stop.

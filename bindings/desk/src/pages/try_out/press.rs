@@ -1,7 +1,8 @@
 //! What an action becomes on a page: a link, or a form of one button. One match, so that a new sort of action
-//! does not compile until it leads somewhere.
+//! does not compile until it leads somewhere. Decides the address; what the action does is the core's.
 
 use axum::response::Response;
+use chrono::NaiveDate;
 use frond_core::diary::entry::Chosen;
 use frond_core::screens::{Action, Does};
 use frond_core::words::Words;
@@ -60,6 +61,11 @@ impl Visit<'_> {
 
     fn how(&mut self, does: Does) -> Result<How, Response> {
         let go = |to: &str| Ok(How::Go(to.to_owned()));
+        // Sent twice it does nothing twice, without an id.
+        let just = |to: &str, fields| Ok(How::Send { to: to.to_owned(), fields });
+        let span = |from: NaiveDate, to: NaiveDate| {
+            vec![("from", from.to_string()), ("to", to.to_string())]
+        };
         match does {
             Does::Today => go("/today"),
             Does::LogSession => go("/log"),
@@ -89,22 +95,24 @@ impl Visit<'_> {
             }
             Does::Strike { of } => self.send("/strike", vec![("of", of.to_string())]),
             Does::Keeping => go("/keeping"),
-            // A code and its lock are a phone's; here a passphrase takes their place.
+            // A code is a phone's; where a passphrase opens the diary, it takes its place.
+            Does::NewKeys | Does::CodeForm if self.diary.as_on_a_phone() => go("/keeping/code"),
             Does::NewKeys | Does::CodeForm => go("/keeping/passphrase"),
-            Does::Lock => go("/keeping"),
+            Does::Lock => just("/lock", vec![]),
             Does::MakePhrase => go("/keeping/phrase"),
             Does::OpenByPhrase => go("/open"),
             Does::MakeCopy => go("/keeping/copy"),
-            Does::Restore | Does::RestoreNow => go("/restore"),
+            Does::Restore => go("/restore"),
+            Does::RestoreNow => just("/restore/now", vec![]),
             Does::RestoreCopy => go("/restore/copy"),
-            Does::StartNew => Ok(How::Send { to: "/start".to_owned(), fields: vec![] }),
-            Does::EraseEntry { of } | Does::EraseEntryNow { of } => {
-                go(&format!("/erase/entry/{of}"))
-            }
-            Does::EraseDays { .. } | Does::EraseDaysNow { .. } | Does::EraseSomeDays => {
-                go("/erase/days")
-            }
-            Does::EraseAll | Does::EraseAllNow => go("/erase/all"),
+            Does::StartNew => just("/start", vec![]),
+            Does::EraseEntry { of } => go(&format!("/erase/entry/{of}")),
+            Does::EraseEntryNow { of } => just(&format!("/erase/entry/{of}"), vec![]),
+            Does::EraseDays { from, to } => just("/erase/days", span(from, to)),
+            Does::EraseDaysNow { from, to } => just("/erase/days/now", span(from, to)),
+            Does::EraseSomeDays => go("/erase/days"),
+            Does::EraseAll => go("/erase/all"),
+            Does::EraseAllNow => just("/erase/all", vec![]),
             Does::FirstRun { page } => go(&overview::first_run_address(page)),
             Does::More => go("/more"),
             Does::Calendar { month: None } => go("/calendar"),
@@ -125,10 +133,7 @@ impl Visit<'_> {
             Does::Summary => go("/summary"),
             Does::Practices => go("/practices"),
             Does::Breathing => go("/breathing"),
-            Does::Begin(begin) => Ok(How::Send {
-                to: "/practice/begin".to_owned(),
-                fields: practice::begin_fields(begin),
-            }),
+            Does::Begin(begin) => just("/practice/begin", practice::begin_fields(begin)),
             Does::Practice => go("/practice"),
             Does::Rate => go("/practice/rate"),
             Does::LogAsPlanned => go("/log/as-planned"),
@@ -136,9 +141,7 @@ impl Visit<'_> {
             Does::HoldQuestions => go("/hold-questions"),
             Does::StepCheck => go("/step-check"),
             Does::Reminders => go("/reminders"),
-            Does::CalendarFile => {
-                Ok(How::Send { to: "/reminders/calendar".to_owned(), fields: vec![] })
-            }
+            Does::CalendarFile => just("/reminders/calendar", vec![]),
         }
     }
 
@@ -151,17 +154,4 @@ impl Visit<'_> {
         fields.push(("id", self.id()?.to_string()));
         Ok(How::Send { to: to.to_owned(), fields })
     }
-}
-
-/// The same for a page that is shown while no diary is open.
-pub(super) fn without_a_diary(action: &Action, look: Look) -> Option<Press> {
-    let how = match action.does {
-        Does::Today => How::Go("/today".to_owned()),
-        Does::OpenByPhrase => How::Go("/open".to_owned()),
-        Does::Restore => How::Go("/restore".to_owned()),
-        Does::RestoreCopy => How::Go("/restore/copy".to_owned()),
-        Does::StartNew => How::Send { to: "/start".to_owned(), fields: vec![] },
-        _ => return None,
-    };
-    Some(Press { label: action.label.clone(), how, look })
 }

@@ -12,14 +12,6 @@ use super::visit::{Shown, Visit, see};
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Field, Form, Kind, Page};
 
-pub(super) fn rate(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Rate)
-}
-
-pub(super) fn as_planned(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::LogAsPlanned)
-}
-
 pub(super) fn page(
     visit: &mut Visit<'_>,
     screen: &RateScreen,
@@ -121,7 +113,7 @@ fn again(visit: &mut Visit<'_>, fields: &Fields, problems: Vec<Problem>) -> Show
         Screen::Rate(screen) => screen,
         _ => match visit.ask(Request::LogAsPlanned)? {
             Screen::Rate(screen) => screen,
-            other => return visit.show(&other),
+            other => return visit.screen(&other),
         },
     };
     let Some(carried) = carried(fields) else { return Err(visit.malformed()) };

@@ -2,22 +2,17 @@
 //! A page cannot remind anybody; it shows what a phone would.
 
 use chrono::Weekday;
-use frond_core::companion::{Duty, ReminderChange, Request, Told};
+use frond_core::companion::{ReminderChange, Request, Told};
 use frond_core::programme::values::{Line, Practice};
 use frond_core::reminders::{
     ClockTime, ClockTimes, NeutralWords, QuietHours, Reminder, Weekdays, When,
 };
-use frond_core::screens::{RemindersScreen, Screen};
+use frond_core::screens::{Does, RemindersScreen, Screen};
 
 use super::log::{choices_of, line};
-use super::visit::{Shown, Visit, see};
-use crate::pages::app::file;
+use super::visit::{Shown, Visit, see, share};
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Choice, Field, Form, How, Kind, Look, Page, Part, Press};
-
-pub(super) fn reminders(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Reminders)
-}
 
 pub(super) fn page(
     visit: &mut Visit<'_>,
@@ -146,7 +141,7 @@ pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         Screen::Reminders(screen) => {
             page(visit, &RemindersScreen { id, ..screen }, fields, vec![problem])
         }
-        other => visit.show(&other),
+        other => visit.screen(&other),
     }
 }
 
@@ -215,15 +210,6 @@ fn weekday(day: &str) -> Option<Weekday> {
 
 /// The calendar file, or the page where there is nothing to put into one.
 pub(super) fn calendar(visit: &mut Visit<'_>, _: &Fields) -> Shown {
-    let answer = visit.answer(Request::CalendarFile)?;
-    for duty in answer.duties {
-        match duty {
-            Duty::ShareFile(made) => {
-                return Ok(file(&made.name, "text/calendar; charset=utf-8", made.bytes));
-            }
-            // Nobody is rung from here, a page keeps no screen on by itself, and cannot remind.
-            Duty::OpenDialler { .. } | Duty::KeepScreenOn | Duty::PlanReminders(_) => {}
-        }
-    }
-    Ok(see("/reminders"))
+    let seen = visit.pressed(Does::CalendarFile)?;
+    share(seen).or_else(|_| Ok(see("/reminders")))
 }

@@ -3,17 +3,14 @@
 
 use axum::response::Response;
 use frond_core::companion::{Request, Told};
+use frond_core::diary::entry::LockAfter;
 use frond_core::programme::values::Line;
-use frond_core::screens::{LanguageForm, Screen, SettingsScreen};
+use frond_core::screens::{LanguageForm, LockForm, Screen, SettingsScreen};
 
 use super::overview::section;
 use super::visit::{Shown, Visit, see};
-use crate::pages::form::Fields;
+use crate::pages::form::{Fields, code, decode};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page};
-
-pub(super) fn settings(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Settings)
-}
 
 /// `back`: the page that shows the choice afterwards.
 pub(super) fn language_form(language: &LanguageForm, back: &str) -> Form {
@@ -51,10 +48,39 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &SettingsScreen) -> Shown {
     let mut page = Page::new(&visit.frame, &screen.title)
         .form(language_form(&screen.language, "/settings"))
         .form(form);
+    if let Some(lock) = &screen.lock {
+        page = page.form(lock_form(lock));
+    }
     for part in parts {
         page = page.part(part);
     }
     Ok(page.presses(presses).answer())
+}
+
+/// After how long a phone locks. A page does not lock by itself; what is chosen goes with the diary.
+fn lock_form(lock: &LockForm) -> Form {
+    let choices = lock.choices.iter().map(|own| Choice {
+        value: code(&own.after),
+        label: own.label.clone(),
+        chosen: own.after == lock.present.lock_after,
+    });
+    let mut form = Form::to("/settings/lock", &lock.save);
+    form.look = Look::Equal;
+    form.hidden = vec![("id", lock.id.to_string())];
+    let kind = Kind::One(choices.collect());
+    form.fields = vec![Field::new("lock", &lock.label, kind).hint(&lock.hint)];
+    form
+}
+
+pub(super) fn lock(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
+    let chosen = fields.first("lock").and_then(decode::<LockAfter>);
+    let (Some(lock), Some(after)) = (asked(visit)?.lock, chosen) else {
+        return Err(visit.malformed());
+    };
+    let mut settings = lock.present;
+    settings.lock_after = after;
+    visit.tell(fields, Told::Settings(settings))?;
+    Ok(see("/settings"))
 }
 
 fn asked(visit: &mut Visit<'_>) -> Result<SettingsScreen, Response> {

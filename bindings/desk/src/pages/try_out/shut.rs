@@ -1,134 +1,82 @@
-//! Pages while no diary is open: it does not open, or everything was erased.
+//! Pages while no diary is open: there is none yet, it does not open, or everything was erased; and what was done
+//! to it as a whole, or was not.
 
 use axum::http::StatusCode;
-use axum::response::Response;
-use frond_core::companion::{Recovery, Trouble};
-use frond_core::screens::{Action, CannotOpenScreen, Does};
-use frond_core::sealing::{RecoveryKeeper, RecoveryPhrase};
-use frond_core::words::Words;
+use frond_core::screens::{
+    Action, CannotOpenScreen, Does, DoneScreen, ErasedScreen, NoDiaryScreen, SorryScreen,
+};
+use frond_core::whole::View;
 
-use super::diary::Standing;
-use super::press::without_a_diary;
 use super::visit::{Shown, Visit, see};
-use crate::pages::form::{Fields, Problem};
-use crate::pages::parts::{Field, Form, Frame, How, Kind, Look, Page, Press};
-use crate::secret;
+use crate::pages::form::Fields;
+use crate::pages::parts::{Look, Page, Press};
+
+/// The first the largest, the others beside it.
+fn equals(
+    visit: &mut Visit<'_>,
+    actions: &[Action],
+) -> Result<Vec<Press>, axum::response::Response> {
+    let looks = std::iter::once(Look::Next).chain(std::iter::repeat(Look::Equal));
+    actions.iter().zip(looks).map(|(action, look)| visit.press(action, look)).collect()
+}
+
+/// There is no diary yet.
+pub(super) fn no_diary_page(visit: &mut Visit<'_>, screen: &NoDiaryScreen) -> Shown {
+    let presses = visit.next_and(&screen.next, &screen.actions)?;
+    Ok(Page::new(&visit.frame, &screen.title).text(screen.says.clone()).presses(presses).answer())
+}
 
 /// A diary that does not open: what is the matter, and what can be done.
-pub(super) fn cannot_open(words: &Words, frame: &Frame, trouble: &Trouble) -> Response {
-    let screen = CannotOpenScreen::new(words, trouble);
-    let mut look = Look::Next;
-    let mut presses = Vec::new();
-    for step in &screen.steps {
-        presses.extend(without_a_diary(step, look));
-        look = Look::Equal;
-    }
-    Page::new(frame, &screen.title)
+pub(super) fn cannot_open_page(visit: &mut Visit<'_>, screen: &CannotOpenScreen) -> Shown {
+    let presses = equals(visit, &screen.steps)?;
+    Ok(Page::new(&visit.frame, &screen.title)
         .text([screen.says.clone()])
-        .text(screen.calm)
-        .text([screen.help])
+        .text(screen.calm.clone())
+        .text([screen.help.clone()])
         .presses(presses)
-        .answer_as(StatusCode::SERVICE_UNAVAILABLE)
+        .answer_as(StatusCode::SERVICE_UNAVAILABLE))
 }
 
 /// Everything was erased.
-pub(super) fn erased(words: &Words, frame: &Frame) -> Response {
-    let press = Press {
-        label: words.text("action-start-new", &[]),
-        how: How::Send { to: "/start".to_owned(), fields: vec![] },
-        look: Look::Equal,
-    };
-    Page::new(frame, words.text("page-erased-title", &[]))
-        .text([words.text("page-erased", &[])])
-        .presses(vec![press])
-        .answer()
+pub(super) fn erased_page(visit: &mut Visit<'_>, screen: &ErasedScreen) -> Shown {
+    let mut presses = Vec::new();
+    for action in &screen.actions {
+        presses.push(visit.press(action, Look::Equal)?);
+    }
+    Ok(Page::new(&visit.frame, &screen.title).text(screen.says.clone()).presses(presses).answer())
 }
 
-/// Starts a new diary where there is none.
+/// Starts a new diary where there is none; what is written in it is nobody's invention.
 pub(super) fn start(visit: &mut Visit<'_>, _: &Fields) -> Shown {
-    match visit.diary.stand(&visit.moment) {
-        // Sent twice: it is there already.
-        Standing::Open(_) => return Ok(see("/today")),
-        Standing::Stuck(trouble) if trouble != Trouble::NotADiary => {
-            return Err(visit.trouble(&trouble));
-        }
-        Standing::Stuck(_) | Standing::Erased => {}
+    let before = visit.diary.is_open();
+    let seen = visit.pressed(Does::StartNew)?;
+    if !before && matches!(seen.view, View::Screen(_)) {
+        visit.diary.invented = false;
     }
-    visit.diary.start().map_err(|trouble| visit.trouble(&trouble))?;
-    visit.diary.invented = false;
-    Ok(see("/"))
+    visit.lead_on(seen.view)
 }
 
-/// Opens with the recovery phrase, and sets a new passphrase with it.
-pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
-    opening(visit, vec![])
+/// What was done last, looked at again; it is not done again.
+pub(super) fn done(visit: &mut Visit<'_>) -> Shown {
+    match visit.diary.done.clone() {
+        Some(screen) if visit.diary.is_open() => done_page(visit, &screen),
+        _ => Ok(see("/today")),
+    }
 }
 
-fn opening(visit: &mut Visit<'_>, problems: Vec<Problem>) -> Shown {
-    if let Standing::Open(_) = visit.diary.stand(&visit.moment) {
-        return Ok(see("/today"));
-    }
-    let words = &visit.words;
-    let secret = |name: &str, label: String| {
-        let kind = Kind::Line {
-            input: "password",
-            value: String::new(),
-            mode: "",
-            offers: vec![],
-            short: false,
-        };
-        Field::new(name, label, kind)
-    };
-    let form = Form {
-        to: "/open".to_owned(),
-        upload: false,
-        hidden: vec![],
-        fields: vec![
-            secret("phrase", words.text("page-restore-phrase", &[])),
-            secret("new", words.text("page-new-passphrase", &[])),
-            secret("again", words.text("page-new-passphrase-again", &[])),
-        ],
-        submit: words.text("page-open", &[]),
-        look: Look::Next,
-        also: vec![],
-    };
-    let again = Action { label: words.text("action-try-again", &[]), does: Does::Today };
-    Ok(Page::new(&visit.frame, words.text("page-open-title", &[]))
-        .problems(problems)
-        .form(form)
-        .presses(without_a_diary(&again, Look::Quiet).into_iter().collect())
-        .answer())
+pub(super) fn done_page(visit: &mut Visit<'_>, screen: &DoneScreen) -> Shown {
+    let presses = visit.next_and(&screen.next, &screen.actions)?;
+    Ok(Page::new(&visit.frame, &screen.title).text(screen.says.clone()).presses(presses).answer())
 }
 
-pub(super) fn by_phrase(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
-    let words = visit.words.clone();
-    let new = fields.all("new").next().unwrap_or_default();
-    let mut problems = Vec::new();
-    let phrase = fields.first("phrase").and_then(|typed| RecoveryPhrase::parse(typed).ok());
-    if phrase.is_none() {
-        problems.push(Problem::at("phrase", words.text("page-error-phrase", &[])));
-    }
-    if fields.all("again").next() != Some(new) {
-        problems.push(Problem::at("again", words.text("page-error-not-the-same", &[])));
-    }
-    let keeper = secret::keeper(new).ok();
-    if keeper.is_none() {
-        problems.push(Problem::at("new", words.text("page-error-passphrase", &[])));
-    }
-    let (Some(phrase), Some(keeper), true) = (phrase, keeper, problems.is_empty()) else {
-        return opening(visit, problems);
-    };
-    visit.diary.keep_by(Box::new(RecoveryKeeper::new(phrase)));
-    visit.diary.by_phrase = true;
-    visit.diary.shut();
-    if let Standing::Stuck(trouble) = visit.diary.stand(&visit.moment) {
-        return opening(visit, vec![Problem::at("phrase", trouble.say(&words))]);
-    }
-    let moment = visit.moment;
-    let done = visit
-        .diary
-        .whole(|companion, _| companion.new_keys(&keeper, Recovery::Keep, &moment).map(Some));
-    done.map_err(|trouble| visit.trouble(&trouble))?;
-    visit.diary.keep_by(Box::new(keeper));
-    Ok(see("/keeping/done/passphrase"))
+pub(super) fn sorry_page(visit: &mut Visit<'_>, screen: &SorryScreen) -> Shown {
+    sorry_as(visit, screen, StatusCode::CONFLICT)
+}
+
+pub(super) fn sorry_as(visit: &mut Visit<'_>, screen: &SorryScreen, status: StatusCode) -> Shown {
+    let presses = equals(visit, &screen.actions)?;
+    Ok(Page::new(&visit.frame, &screen.title)
+        .text(screen.says.clone())
+        .presses(presses)
+        .answer_as(status))
 }

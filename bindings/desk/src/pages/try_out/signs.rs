@@ -10,10 +10,6 @@ use super::{log, when};
 use crate::pages::form::{Fields, Problem, code, decode};
 use crate::pages::parts::{Field, Form, Kind, Look, Page};
 
-pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Signs)
-}
-
 pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     let id = visit.id_of(fields)?;
     let read = log::note(visit, fields)

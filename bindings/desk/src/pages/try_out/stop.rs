@@ -1,17 +1,12 @@
 //! Stop and call, in the order of the record; a number is one tap away.
 
 use axum::response::Response;
-use frond_core::companion::Request;
 use frond_core::safety::LineKind;
 use frond_core::screens::StopScreen;
 
 use super::press::Presses;
 use super::visit::{Shown, Visit};
 use crate::pages::parts::{How, Look, Page, Part, Press};
-
-pub(super) fn stop(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::StopAndCall)
-}
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &StopScreen) -> Shown {
     let parts = parts(visit, screen)?;

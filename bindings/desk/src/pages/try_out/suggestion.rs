@@ -1,7 +1,7 @@
 //! What the clinician's rule says, why, and the choices: equals where there are two.
 
 use axum::response::Response;
-use frond_core::companion::{Request, Told};
+use frond_core::companion::Told;
 use frond_core::diary::entry::{Chosen, FeelsReady};
 use frond_core::screens::{Does, ReadyScreen, Reason, SuggestionScreen};
 
@@ -9,10 +9,6 @@ use super::press::Presses;
 use super::visit::{Shown, Visit};
 use crate::pages::form::{Fields, code};
 use crate::pages::parts::{How, Look, Page, Part, Press};
-
-pub(super) fn suggestion(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Suggestion)
-}
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &SuggestionScreen) -> Shown {
     let parts = parts(visit, screen)?;
@@ -74,11 +70,6 @@ fn reason(reason: &Reason) -> Part {
     Part::Reason { criterion: reason.criterion.clone(), parts }
 }
 
-/// "Would you like to try the next step?"
-pub(super) fn ready(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Ready)
-}
-
 pub(super) fn ready_page(visit: &mut Visit<'_>, screen: &ReadyScreen) -> Shown {
     let answers = screen.answers.iter().map(|own| Press {
         label: own.label.clone(),
@@ -115,15 +106,15 @@ pub(super) fn choose(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
         _ => None,
     };
     match (shown, chosen) {
-        (Some(shown), Some(chosen)) => visit.tell(fields, Told::Choose { shown, chosen }),
+        (Some(shown), Some(chosen)) => visit.told(fields, Does::Choose { shown, chosen }),
         _ => Err(visit.malformed()),
     }
 }
 
 pub(super) fn stay_here(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     match fields.first("stay") {
-        Some("yes") => visit.tell(fields, Told::StayHere(true)),
-        Some("no") => visit.tell(fields, Told::StayHere(false)),
+        Some("yes") => visit.told(fields, Does::StayHere { stay: true }),
+        Some("no") => visit.told(fields, Does::StayHere { stay: false }),
         _ => Err(visit.malformed()),
     }
 }

@@ -1,28 +1,25 @@
 //! A summary for the clinician: what is in it is said before it leaves, who can open it is chosen and never
 //! preset, and saving the file is all that happens to it.
 
-use axum::response::Response;
 use chrono::NaiveDate;
-use frond_core::companion::{Request, Trouble};
-use frond_core::screens::{Screen, SummaryClose, SummaryFormScreen};
-use frond_core::sealing::SealTo;
-use frond_core::summary::{
-    FileKind, Selection, Summary, TimeAlone, fhir, file_name, table, to_clinician,
-};
+use frond_core::companion::Request;
+use frond_core::screens::{FormField, Screen, SummaryClose, SummaryFormScreen, SummaryKind};
+use frond_core::summary::Selection;
+use frond_core::whole::{View, WholeRequest};
 
+use super::lines;
 use super::log::choices_of;
-use super::visit::{Shown, Visit};
+use super::own_code::typed;
+use super::visit::{Shown, Visit, share};
 use super::when;
-use crate::pages::app::file as save;
 use crate::pages::form::{Fields, Problem, code};
 use crate::pages::parts::{Choice, Field, Form, Kind, Look, Page, Part};
-use crate::secret;
 
-pub(super) fn ask(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Summary(Selection::default()))
+pub(super) fn page(visit: &mut Visit<'_>, screen: &SummaryFormScreen, fields: &Fields) -> Shown {
+    shown(visit, screen, fields, lines::problems(&screen.problems))
 }
 
-pub(super) fn page(
+fn shown(
     visit: &mut Visit<'_>,
     screen: &SummaryFormScreen,
     fields: &Fields,
@@ -39,7 +36,7 @@ pub(super) fn page(
         .part(points(&preview.leaves_out))
         .text(preview.still_seen.clone())
         .part(Part::Fold {
-            title: visit.words.text("page-summary-days", &[]),
+            title: screen.narrow.clone(),
             open: screen.selection != Selection::default(),
             parts: vec![Part::Form(narrowing)],
         })
@@ -82,40 +79,40 @@ fn narrowing(screen: &SummaryFormScreen) -> Form {
     form
 }
 
-/// How it is closed, and the file.
+/// How it is closed, and the files that can be made of it.
 fn closing(visit: &Visit<'_>, screen: &SummaryFormScreen, fields: &Fields) -> Form {
-    let words = &visit.words;
-    let secret = |name: &str, label: String| {
-        let (input, value) = ("password", String::new());
-        Field::new(name, label, Kind::Line { input, value, mode: "", offers: vec![], short: false })
-    };
     let ways = screen.ways.iter().map(|own| {
         let label = std::iter::once(own.label.clone()).chain(own.says.clone());
         (code(&own.way), label.collect::<Vec<_>>().join("\n"))
     });
+    let way = lines::name(FormField::Way);
+    let who = Kind::One(choices_of(&way, ways.collect(), fields));
     let alone = vec![("yes".to_owned(), screen.time_alone.clone())];
-    let mut form = Form::to("/summary/file", words.text("page-summary-file", &[]));
+    let alone = Kind::Any(choices_of("alone", alone, fields));
+    let also = visit.words.text("page-summary-also", &[]);
+    let mut files = screen.files.iter();
+    let mut form = Form::to("/summary/file", "");
     form.hidden = carried(&screen.selection);
     form.fields = vec![
-        Field::new(
-            "way",
-            words.text("page-summary-who", &[]),
-            Kind::One(choices_of("way", ways.collect(), fields)),
-        ),
-        secret("new", words.text("page-summary-secret", &[])),
-        secret("again", words.text("page-new-passphrase-again", &[])),
-        Field::new(
-            "alone",
-            words.text("page-summary-also", &[]),
-            Kind::Any(choices_of("alone", alone, fields)),
-        )
-        .hint(words.text("page-summary-alone-hint", &[])),
+        Field::new(&way, &screen.who, who),
+        lines::field(&screen.new),
+        lines::field(&screen.again),
+        Field::new("alone", also, alone).hint(&screen.time_alone_hint),
     ];
-    form.also = vec![
-        ("table", words.text("page-summary-table", &[])),
-        ("bundle", words.text("out-summary-bundle", &[])),
-    ];
+    if let Some(first) = files.next() {
+        form.submit.clone_from(&first.label);
+    }
+    form.also = files.map(|file| (then(file.kind), file.label.clone())).collect();
     form
+}
+
+/// What a button sends that saves this file.
+fn then(kind: SummaryKind) -> &'static str {
+    match kind {
+        SummaryKind::Summary => "summary",
+        SummaryKind::Table => "table",
+        SummaryKind::Bundle => "bundle",
+    }
 }
 
 fn carried(selection: &Selection) -> Vec<(&'static str, String)> {
@@ -142,116 +139,39 @@ fn selected(visit: &Visit<'_>, fields: &Fields) -> Result<Selection, Problem> {
     Ok(Selection { from, to, notes, questions })
 }
 
-fn again(
-    visit: &mut Visit<'_>,
-    selection: Selection,
-    fields: &Fields,
-    problems: Vec<Problem>,
-) -> Shown {
-    match visit.ask(Request::Summary(selection))? {
-        Screen::Summary(screen) => page(visit, &screen, fields, problems),
-        other => visit.show(&other),
-    }
-}
-
 /// What another choice would hold.
 pub(super) fn look(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
-    match selected(visit, fields) {
-        Ok(selection) => again(visit, selection, fields, vec![]),
-        Err(problem) => again(visit, Selection::default(), fields, vec![problem]),
+    let (selection, problems) = match selected(visit, fields) {
+        Ok(selection) => (selection, vec![]),
+        Err(problem) => (Selection::default(), vec![problem]),
+    };
+    match visit.ask(Request::Summary(selection))? {
+        Screen::Summary(screen) => shown(visit, &screen, fields, problems),
+        other => visit.screen(&other),
     }
 }
 
-/// The file itself, under a name that says nothing.
+/// The file itself, under a name that says nothing; or what has to be put right first.
 pub(super) fn file(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     let Ok(selection) = selected(visit, fields) else { return Err(visit.malformed()) };
-    let way = [SummaryClose::Recipients, SummaryClose::Passphrase, SummaryClose::Open]
+    let close = [SummaryClose::Recipients, SummaryClose::Passphrase, SummaryClose::Open]
         .into_iter()
         .find(|way| fields.first("way") == Some(code(way).as_str()));
-    let Some(way) = way else {
-        let problem = Problem::at("way", visit.words.text("page-error-who", &[]));
-        return again(visit, selection, fields, vec![problem]);
-    };
-    let to = match seal_to(visit, way, fields)? {
-        Ok(to) => to,
-        Err(problem) => return again(visit, selection, fields, vec![problem]),
-    };
-    let now = visit.moment.now;
-    let summary = visit.companion()?.summary(&selection, &now);
-    let summary = summary.map_err(|trouble| visit.trouble(&trouble))?;
-    let made = made(visit, &summary, to.as_ref(), fields)?;
-    match made {
-        (kind, mime, Some(bytes)) => Ok(save(&file_name(kind, now.day()), mime, bytes)),
-        (_, _, None) => Err(visit.trouble(&Trouble::TryAgain)),
+    let kind = [SummaryKind::Table, SummaryKind::Bundle]
+        .into_iter()
+        .find(|kind| fields.has("then", then(*kind)))
+        .unwrap_or(SummaryKind::Summary);
+    let seen = visit.whole(WholeRequest::SummaryFile {
+        selection,
+        close,
+        passphrase: typed(fields, "new"),
+        again: typed(fields, "again"),
+        time_alone: fields.has("alone", "yes"),
+        kind,
+    })?;
+    match share(seen) {
+        Ok(saved) => Ok(saved),
+        Err(View::Screen(Screen::Summary(screen))) => page(visit, &screen, fields),
+        Err(other) => visit.show(&other),
     }
-}
-
-type Made = (FileKind, &'static str, Option<Vec<u8>>);
-
-fn made(
-    visit: &mut Visit<'_>,
-    summary: &Summary,
-    to: Option<&SealTo>,
-    fields: &Fields,
-) -> Result<Made, Response> {
-    let identity = visit.companion()?.identity();
-    let asked = fields.has("alone", "yes");
-    let alone = if asked { TimeAlone::Please } else { TimeAlone::NotAsked };
-    let table = fields.has("then", "table");
-    Ok(match to {
-        Some(to) => (
-            FileKind::Sealed,
-            "application/octet-stream",
-            summary.sealed_form(&identity, to, alone).ok(),
-        ),
-        None if fields.has("then", "bundle") => (
-            FileKind::Bundle,
-            "application/fhir+json",
-            fhir::bundle(summary, fhir::Texts::Carried)
-                .ok()
-                .and_then(|bundle| crate::file::json(&bundle).ok()),
-        ),
-        None if table => (
-            FileKind::Table,
-            "text/csv; charset=utf-8",
-            table::csv(summary).ok().map(String::into_bytes),
-        ),
-        // An open file has no place for the wish.
-        None => (FileKind::Open, "application/json", summary.open_form(&identity).ok()),
-    })
-}
-
-/// To whom it is sealed; nobody where it stays open. A table or a list is never sealed, so
-/// it needs the open way.
-fn seal_to(
-    visit: &mut Visit<'_>,
-    way: SummaryClose,
-    fields: &Fields,
-) -> Result<Result<Option<SealTo>, Problem>, Response> {
-    let plain = fields.has("then", "table") || fields.has("then", "bundle");
-    if plain && way != SummaryClose::Open {
-        let says = visit.words.text("page-error-table", &[]);
-        return Ok(Err(Problem::at("way", says)));
-    }
-    Ok(match way {
-        SummaryClose::Open => Ok(None),
-        SummaryClose::Recipients => {
-            let plan = visit.companion()?.state().rule().programme().cloned();
-            match plan.and_then(|plan| to_clinician(&plan).ok()) {
-                Some(to) => Ok(Some(to)),
-                None => Err(Problem::at("way", visit.words.text("page-summary-nobody", &[]))),
-            }
-        }
-        SummaryClose::Passphrase => passphrase(visit, fields).map(Some),
-    })
-}
-
-fn passphrase(visit: &Visit<'_>, fields: &Fields) -> Result<SealTo, Problem> {
-    let new = fields.all("new").next().unwrap_or_default();
-    if fields.all("again").next() != Some(new) {
-        return Err(Problem::at("again", visit.words.text("page-error-not-the-same", &[])));
-    }
-    secret::passphrase(new)
-        .map(SealTo::Passphrase)
-        .map_err(|_| Problem::at("new", visit.words.text("page-error-passphrase", &[])))
 }

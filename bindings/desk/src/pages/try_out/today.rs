@@ -1,37 +1,21 @@
 //! Today: one thing to do, the largest; what the plan asks; that breathing is enough.
 
 use axum::response::Response;
-use frond_core::companion::{Request, Told};
-use frond_core::screens::{Does, PracticeCard, Screen, StepCard, TodayScreen};
+use frond_core::screens::{Does, PracticeCard, StepCard, TodayScreen};
+use frond_core::whole::WholeRequest;
 use frond_core::words::Words;
 
 use super::press::Presses;
-use super::visit::{Shown, Visit, see};
-use crate::pages::form::Fields;
+use super::visit::{Shown, Visit};
 use crate::pages::parts::{Look, Page, Part, Press};
 
-/// The first page: a plan that was handed over at the start comes before everything else, then the
-/// first run of a new diary, a practice that waits, then Today.
+/// The first page: what the start led to, then what the core says is the most pressing.
 pub(super) fn first(visit: &mut Visit<'_>) -> Shown {
-    visit.companion()?;
-    if visit.diary.waiting.is_some() {
-        return Ok(see("/plan/add"));
-    }
-    if std::mem::take(&mut visit.diary.fresh) {
-        return Ok(see("/first/breathe"));
-    }
-    Ok(see(match visit.ask(Request::Home)? {
-        Screen::Today(_) => "/today",
-        _ => "/practice",
-    }))
-}
-
-pub(super) fn today(visit: &mut Visit<'_>) -> Shown {
-    visit.see(Request::Today)
-}
-
-pub(super) fn confirm_time(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
-    visit.tell(fields, Told::TimeConfirmed)
+    let view = match visit.diary.first.pop() {
+        Some(view) => view,
+        None => visit.whole(WholeRequest::Begin)?.view,
+    };
+    visit.lead_on(view)
 }
 
 pub(super) fn page(visit: &mut Visit<'_>, screen: &TodayScreen) -> Shown {

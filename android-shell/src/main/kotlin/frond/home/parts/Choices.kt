@@ -110,8 +110,15 @@ class Several<T> internal constructor(
 }
 
 /** One of several answers, beneath each other. */
-fun <T> Parts.single(name: String, label: String, options: List<Option<T>>, chosen: T? = null, hint: String? = null): Single<T> {
-    val labelled = Labelled(context, label, hint)
+fun <T> Parts.single(
+    name: String,
+    label: String,
+    options: List<Option<T>>,
+    chosen: T? = null,
+    hint: String? = null,
+    about: List<String> = emptyList(),
+): Single<T> {
+    val labelled = Labelled(context, label, hint, about)
     val buttons = options.map { it.value to choice(RadioButton(context), it.words, label) }
     for ((_, button) in buttons) labelled.control(button)
     return Single(name, labelled, form, buttons, chosen).also { put(labelled, it) }

@@ -2,6 +2,9 @@ package frond.home.parts
 
 import android.annotation.SuppressLint
 import android.content.Context
+import android.text.SpannableString
+import android.text.Spanned
+import android.text.style.BulletSpan
 import android.view.Gravity
 import android.view.View
 import android.view.ViewGroup.LayoutParams.MATCH_PARENT
@@ -10,9 +13,12 @@ import android.widget.LinearLayout
 import android.widget.TextView
 import frond.home.R
 
-/** A question or label, what helps to answer it, what has to be put right, and beneath it the control. */
+/**
+ * A question or label, what helps to answer it, what has to be put right, and beneath it the control. [about]: what one answer is
+ * given to, each in a line of its own, so that nobody answers what she has not read.
+ */
 @SuppressLint("ViewConstructor")
-internal class Labelled(context: Context, label: String, hint: String?) : LinearLayout(context) {
+internal class Labelled(context: Context, label: String, hint: String?, about: List<String> = emptyList()) : LinearLayout(context) {
     val label = line(label, R.dimen.text_lead, R.color.text, strong = true)
     val hint = hint?.takeIf(String::isNotBlank)?.let { line(it, R.dimen.text_small, R.color.quiet) }
     private val wrong = line("", R.dimen.text_body, R.color.text, strong = true)
@@ -21,6 +27,7 @@ internal class Labelled(context: Context, label: String, hint: String?) : Linear
         orientation = VERTICAL
         addView(this.label)
         this.hint?.let { addView(it, params(R.dimen.space_1)) }
+        for (each in about) addView(line(dotted(each), R.dimen.text_body, R.color.text), params(R.dimen.space_2))
         wrong.visibility = GONE
         wrong.background = context.shape(R.color.note, R.dimen.radius_small, R.color.note_edge)
         val pad = context.px(R.dimen.space_2)
@@ -45,7 +52,12 @@ internal class Labelled(context: Context, label: String, hint: String?) : Linear
     private fun params(above: Int, inline: Int = MATCH_PARENT) =
         LayoutParams(inline, WRAP_CONTENT).apply { topMargin = context.px(above) }
 
-    private fun line(text: String, size: Int, colour: Int, strong: Boolean = false) = TextView(context).apply {
+    /** With a dot that is drawn and not read out. */
+    private fun dotted(text: String) = SpannableString(text).apply {
+        setSpan(BulletSpan(context.px(R.dimen.space_3)), 0, length, Spanned.SPAN_EXCLUSIVE_EXCLUSIVE)
+    }
+
+    private fun line(text: CharSequence, size: Int, colour: Int, strong: Boolean = false) = TextView(context).apply {
         this.text = text
         letters(size, colour, strong, tight = strong)
         gravity = Gravity.START

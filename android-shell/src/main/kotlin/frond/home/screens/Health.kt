@@ -63,7 +63,8 @@ private fun Page.missing(screen: ScreeningScreen, asked: List<GroupAsked>): List
 private fun Page.group(group: QuestionGroup, answers: List<AnswerChoice>): GroupAsked {
     val options = answers.map { Option(it.answer, it.label) }
     val name = "group-${group.group.name}"
-    val answer = single(name, group.name, options, group.answered, group.ask)
+    // "Any of these": all of them stand there before she answers.
+    val answer = single(name, group.name, options, group.answered, group.ask, group.questions.map { it.ask })
     val before = column.childCount
     val questions = mutableListOf<Pair<Question, Single<Answer>>>()
     card(group.each) {

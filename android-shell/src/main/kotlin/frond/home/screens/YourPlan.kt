@@ -30,7 +30,8 @@ internal fun Page.addPlan(screen: AddPlanScreen) {
     title(screen.title)
     problemsHere()
     text(screen.says)
-    val file = file(screen.file, Opening.PLAN)
+    // With a file there is nothing more to put right: the link may stay empty.
+    val file = file(screen.file, Opening.PLAN) { right(emptyList()) }
     val link = line(screen.link.field.key(), screen.link.label, screen.link.value, hint = screen.link.hint)
     offer(words.fields.paste, what = "paste") { phone.paste()?.let(link::write) }
     val spoken = line(screen.words.field.key(), screen.words.label, hint = screen.words.hint)

@@ -96,6 +96,10 @@ internal class PatientWalk(shown: Shown, private val look: Boolean = true) {
     fun screening() {
         opened.go(Does.Screening)
         check(!she.anythingChosen()) { "something is chosen beforehand" }
+        // "No" to a group answers each of its questions: all of them stand there before anything is chosen.
+        for (group in (opened.screen as Screen.Screening).v1.groups) {
+            for (question in group.questions) check(opened.says(question.ask)) { "a question of ${group.group} is not there to be read" }
+        }
         looked("screening")
         she.choose("group-${SignGroup.entries.first().name}", Answer.NOT_SURE)
         she.press(SEND)
