@@ -96,15 +96,19 @@ fn b3_a_hold_stays_only_if_the_plan_sets_it_and_nothing_forbids_it() {
 fn b3_a_sign_of_pregnancy_heart_or_lungs_forbids_holds_whatever_was_answered() {
     let held = breath([40, 20, 40, 0]);
     for &sign in Sign::ALL {
-        for conditions in [healthy(), Conditions::not_asked()] {
+        for (asked, conditions) in [(true, healthy()), (false, Conditions::not_asked())] {
             let with = conditions.with_signs([sign]);
             let (pattern, _) = Pattern::prescribed(&held, &with).unwrap();
-            if HoldCondition::told_by(sign).is_some() {
-                assert!(!pattern.holds(), "{sign:?}");
-            }
+            // Every other sign leaves a hold where the plan sets it.
+            let kept = asked && HoldCondition::told_by(sign).is_none();
+            assert_eq!(pattern.holds(), kept, "{sign:?}");
         }
     }
     assert!(Pattern::prescribed(&held, &healthy()).unwrap().0.holds());
+    assert!(healthy().with([]).allow_holds());
+    for condition in HoldCondition::ALL {
+        assert!(!healthy().with([condition]).allow_holds(), "{condition:?}");
+    }
 }
 
 #[test]
@@ -202,6 +206,32 @@ fn b7_b8_every_instant_lies_in_one_phase_and_nothing_jumps() {
         let lengths = tenths.map(|one| u64::from(one) * 100 * breathing.breaths());
         assert_eq!(spent, lengths, "{tenths:?}");
         assert_eq!(spent.iter().sum::<u64>(), whole);
+    }
+}
+
+/// In 4 s, held 2 s, out 5 s, held 1 s: worked out by hand.
+#[test]
+fn b8_the_breath_fills_evenly_stays_full_and_empties_evenly() {
+    let (held, _) = Pattern::prescribed(&breath([40, 20, 50, 10]), &healthy()).unwrap();
+    let breathing = Breathing::of_minutes(held, minutes(1));
+    let fullness = |at: u64| breathing.at(at).unwrap().fullness;
+    for (at, expected) in [
+        (0, 0),
+        (1_000, 250),
+        (3_000, 750),
+        (3_999, 999),
+        (4_000, 1_000),
+        (5_999, 1_000),
+        (6_000, 1_000),
+        (7_000, 800),
+        (10_000, 200),
+        (10_999, 1),
+        (11_000, 0),
+        (11_999, 0),
+        (12_000, 0),
+        (13_000, 250),
+    ] {
+        assert_eq!(fullness(at), expected, "{at}");
     }
 }
 

@@ -79,3 +79,38 @@ fn n11_nothing_to_come_gives_no_file() {
     let last = moment("2026-03-30T08:00:00+02:00[Europe/Madrid]");
     assert!(calendar(&set, &facts, &last, &words()).is_some());
 }
+
+/// The lines of a calendar of one daily time, 08:30, that begin with a name.
+fn lines(name: &str, facts: &Facts<'_>, now: &str) -> Vec<String> {
+    let set = settings(vec![daily(Practice::Breathing, &["08:30"])]);
+    let text = calendar(&set, facts, &moment(now), &words()).unwrap().text;
+    text.lines().filter_map(|line| line.strip_prefix(name)).map(str::to_owned).collect()
+}
+
+#[test]
+fn n11_it_begins_with_the_first_time_that_is_still_ahead() {
+    let begins = |now: &str| lines("DTSTART:", &Facts::default(), now);
+    assert_eq!(begins("2026-03-02T08:29:59+01:00[Europe/Madrid]"), ["20260302T083000"]);
+    assert_eq!(begins("2026-03-02T08:30:00+01:00[Europe/Madrid]"), ["20260303T083000"]);
+}
+
+#[test]
+fn n11_days_off_are_left_out_with_a_plan_up_to_its_review_and_without_one_too() {
+    let day = |text: &str| text.parse::<chrono::NaiveDate>().unwrap();
+    let off = [(day("2026-03-29"), day("2026-04-01")), (day("2026-10-05"), day("2026-10-05"))];
+    let without = Facts { time_off: &off, ..Facts::default() };
+    assert_eq!(
+        lines("EXDATE:", &without, NOW),
+        [
+            "20260329T083000",
+            "20260330T083000",
+            "20260331T083000",
+            "20260401T083000",
+            "20261005T083000"
+        ]
+    );
+    let plan =
+        load(include_bytes!("../../../../fixtures/programmes/3-breathing-only.json")).unwrap().0;
+    let with = Facts { plan: Some(&plan), ..without };
+    assert_eq!(lines("EXDATE:", &with, NOW), ["20260329T083000", "20260330T083000"]);
+}

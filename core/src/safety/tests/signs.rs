@@ -32,6 +32,12 @@ fn every_caution_with_its_tier_question_source_and_mark() {
     insta::assert_snapshot!(table);
 }
 
+#[test]
+fn only_what_was_read_needs_no_confirming() {
+    let marks = [Mark::Read, Mark::ReadInPart, Mark::Memory, Mark::CommonPractice];
+    assert_eq!(marks.map(Mark::needs_confirming), [false, true, true, true]);
+}
+
 /// Stored in diaries and programmes: these names never change.
 #[test]
 fn stored_names_of_signs_and_tiers() {

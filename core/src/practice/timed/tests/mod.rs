@@ -180,6 +180,23 @@ fn w10_going_smaller_is_one_action_and_going_larger_none() {
     assert!(quiet.clone().after(Event::Smaller { part: 0, size: size(180) }, &at(0)) == quiet);
 }
 
+#[test]
+fn w10_a_smaller_trainer_never_makes_a_seventh_part() {
+    let at = |second: u64| tick(1, second, second as i64);
+    let small = Size::new(180).unwrap();
+    let mut last = timer(&[(1, 20); 6], &at(0));
+    for part in 0..5 {
+        last = last.after(Event::Enough { part }, &at(0));
+    }
+    // It has no time yet, and gives way to the smaller one.
+    let changed = last.clone().after(Event::Smaller { part: 5, size: small }, &at(0));
+    assert_eq!((changed.parts().len(), changed.size()), (6, Some(small)));
+    let begun = last.after(Event::Begin { part: 5 }, &at(0));
+    let same = begun.clone().after(Event::Smaller { part: 5, size: small }, &at(5));
+    assert!(same == begun.after(Event::Seen, &at(5)), "it would be the seventh");
+    found(&same);
+}
+
 /// What comes of a practice is all that a session told needs, but for what is asked afterwards.
 #[test]
 fn w8_a_session_can_be_told_from_it() {
@@ -243,6 +260,14 @@ fn b6_a_paced_breathing_practice_is_over_at_its_last_breath() {
     let breathing = Breathing::of_minutes(Pattern::EVEN, minutes);
     let planned =
         Planned::of_breathing(Practice::Breathing, Position::Sitting, &breathing, minutes).unwrap();
+    // Whole from the least minutes on; from its last breath where more are asked for than it has.
+    for (least, millis) in [(3, 180_000), (5, 300_000), (8, 300_000)] {
+        let least = Minutes::new(least).unwrap();
+        let planned =
+            Planned::of_breathing(Practice::Breathing, Position::Sitting, &breathing, least);
+        let part = planned.unwrap().parts[0];
+        assert_eq!((part.least_millis(), part.most_millis()), (millis, 300_000));
+    }
     let timer = Timer::new(planned, id(), &tick(1, 0, 0));
     let timer = timer.after(Event::Begin { part: 0 }, &tick(1, 0, 0));
     let whole = breathing.whole_millis();
