@@ -161,9 +161,19 @@ impl Life {
             self.fate = Some(Fate::Said);
             return;
         }
+        let Ok(entries) = companion.entries() else {
+            // Behind the snapshot: whoever reads it whole is refused, and the next opening sees to it.
+            self.fate = Some(Fate::Refused);
+            return;
+        };
+        if self.ground == Ground::Rots {
+            let texts: Vec<_> = entries.iter().map(serde_json::to_string).collect();
+            panic!(
+                "gone bad, and nothing is said: {texts:#?}\nopened by {:?} and {:?}\n{candidates:#?}",
+                seen.passes, seen.phrases
+            );
+        }
         // Nothing is said: then the disk lied, and only the last entries are gone, behind what the mark knows.
-        assert!(self.ground != Ground::Rots, "gone bad, and nothing is said: {candidates:#?}");
-        let entries = companion.entries().unwrap_or_default();
         let mark = self.ids.get(&acknowledged.diary).and_then(|id| self.marks.of(id));
         let known = mark.as_deref().and_then(MarkSeen::read).map_or(0, |mark| mark.seq);
         let silent = candidates.iter().any(|model| {
