@@ -22,7 +22,9 @@ fn main() -> Result<(), Box<dyn Error>> {
 
 /// Name and text of each file, each ended by a NUL.
 fn words(language: &str) -> Result<Vec<u8>, Box<dyn Error>> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words").join(language);
+    // Asked while it runs: where it was compiled may be another place by now.
+    let top = std::env::var_os("CARGO_MANIFEST_DIR").ok_or("cargo says where the crate lies")?;
+    let folder = Path::new(&top).join("src/words").join(language);
     println!("cargo::rerun-if-changed={}", folder.display());
     let mut files: Vec<PathBuf> = Vec::new();
     for entry in fs::read_dir(&folder)? {
