@@ -1,3 +1,5 @@
+//! The signed file and the link, whole and altered byte by byte; nothing of a plan passes that was not signed so.
+
 use std::fmt::Write as _;
 
 use data_encoding::{BASE32_NOPAD, HEXLOWER};

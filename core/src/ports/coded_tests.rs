@@ -1,3 +1,5 @@
+//! A diary's key under the phone's key and a code together: neither opens it alone, and stored wraps open for ever.
+
 use super::*;
 use crate::ports::PassphraseKeeper;
 use crate::ports::sim::SeededRandom;

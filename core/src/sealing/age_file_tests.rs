@@ -1,3 +1,5 @@
+//! Sealed files: who opens them, what an altered or endless one does, and how much work a passphrase may ask for.
+
 use super::*;
 use age::armor::{ArmoredWriter, Format};
 use proptest::prelude::*;

@@ -1,3 +1,5 @@
+//! The twelve words against the published BIP 39 vectors, and as a hand writes them.
+
 use super::*;
 use crate::ports::sim::SeededRandom;
 use proptest::prelude::*;

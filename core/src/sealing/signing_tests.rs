@@ -1,3 +1,5 @@
+//! Signatures against RFC 8032, and what they cover.
+
 use super::*;
 use data_encoding::HEXLOWER;
 

@@ -1,3 +1,5 @@
+//! What makes a programme wrong, what makes it unusual, and what is neither (P3, P4), each by one changed line.
+
 use serde_json::{Value, json};
 
 use super::*;

@@ -1,3 +1,5 @@
+//! Every line of a programme is changed in turn, and the difference is said.
+
 use serde_json::Value;
 
 use super::*;

@@ -1,3 +1,5 @@
+//! Every fixture typed from nothing comes out as it is; nothing is filled in; each mistake stands at its place.
+
 mod any;
 
 use super::*;

@@ -1,3 +1,5 @@
+//! What is refused while reading, with its place and in bounded time and stack (P1, P2, P4).
+
 use std::time::{Duration, Instant};
 
 use proptest::prelude::*;

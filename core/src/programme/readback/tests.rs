@@ -1,3 +1,5 @@
+//! Programmes as they read, in snapshots; no line is left out.
+
 use serde_json::{Value, json};
 
 use super::*;

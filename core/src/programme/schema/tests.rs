@@ -1,3 +1,5 @@
+//! The published JSON Schemas against the types, read by an independent validator.
+
 use jsonschema::Validator;
 use serde_json::json;
 

@@ -1,3 +1,5 @@
+//! A month of an invented person under each fixture: the composer's look ahead goes by the diary's own rule.
+
 use super::*;
 use crate::companion::Reading;
 use crate::programme::fixtures::{ALL, text};

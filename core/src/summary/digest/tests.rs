@@ -1,3 +1,5 @@
+//! A digest says what its summary says, and its bytes are read strictly.
+
 use std::sync::Arc;
 
 use zeroize::Zeroizing;

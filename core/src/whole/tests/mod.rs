@@ -1,3 +1,5 @@
+//! The diary as a whole, from the first opening to the last erase; one file for each idea, and every request once here.
+
 mod coding;
 mod copying;
 mod desk;

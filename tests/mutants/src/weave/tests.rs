@@ -1,3 +1,5 @@
+//! What is woven for each kind of change, and what is left alone.
+
 use std::collections::HashSet;
 
 use super::weave;

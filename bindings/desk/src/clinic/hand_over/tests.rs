@@ -1,3 +1,5 @@
+//! The drawn code, read back by another program (rqrr), holds the plan; its size is that of the published table.
+
 use frond_core::handover::LINK_MOST;
 use frond_core::ports::OsRandom;
 use frond_core::sealing::{Follows, SigningKey};

@@ -1,3 +1,5 @@
+//! Drafts and finished revisions in their sealed folder: kept, thrown away and back, and never believed when changed.
+
 use frond_core::ports::OsRandom;
 use frond_core::sealing::ClinicKeys;
 
