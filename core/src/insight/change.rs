@@ -32,9 +32,9 @@ pub enum Meaningful {
 /// The first ratings on a step beside the last.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Change {
-    /// Median of the first three.
+    /// Median of the first three, 0 to 10.
     pub first: f64,
-    /// Median of the last three.
+    /// Median of the last three, 0 to 10.
     pub last: f64,
     /// Which threshold the difference reaches, up or down.
     pub reaches: Meaningful,

@@ -21,7 +21,7 @@ const WIDTH: f64 = 3.0;
 pub struct Chart {
     /// How many values.
     pub values: usize,
-    /// Their mean.
+    /// Their mean; like all that follows in the unit of the values.
     pub centre: f64,
     /// The mean of the differences between neighbours, without their sign.
     pub moving_range: f64,

@@ -18,9 +18,9 @@ pub struct Function {
     pub activities: usize,
     /// Mean of their first ratings, 0 to 10.
     pub first: f64,
-    /// Mean of their latest ratings.
+    /// Mean of their latest ratings, 0 to 10.
     pub last: f64,
-    /// The change that is more than error.
+    /// The change that is more than error, in points of that scale.
     pub detectable: f64,
 }
 

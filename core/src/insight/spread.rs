@@ -40,7 +40,7 @@ pub(super) fn middle(sorted: &[f64]) -> Option<f64> {
     }
 }
 
-/// Numbers in short: minutes, for example.
+/// Numbers in short, in their own unit: minutes, for example.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Range {
     /// The lowest.
@@ -64,7 +64,7 @@ impl Range {
     }
 }
 
-/// Ratings in short.
+/// Ratings in short, each 0 to 10.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Spread {
     /// How many were given.

@@ -24,7 +24,7 @@ pub struct Followed {
 /// The estimate from one day on.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct SurvivalPoint {
-    /// The day.
+    /// The day, counted from the beginning.
     pub days: u32,
     /// People still followed just before it.
     pub at_risk: u64,

@@ -11,7 +11,7 @@ use unic_langid::LanguageIdentifier;
 use super::fault::{Fault, Issue};
 use super::plan::{MinutesSpan, Programme, Schedule, Step};
 use super::read::{ReadError, read};
-use super::rule::{BackCriterion, PauseCriterion, Rule, Target, UpCriterion};
+use super::rule::{Rule, Target};
 use super::values::{Practice, RatingKind};
 use super::warn::{Warning, warnings};
 use crate::safety::check_stricter;
@@ -258,29 +258,21 @@ impl Found<'_> {
 fn ratings_up(rule: &Rule) -> Vec<(RatingKind, String)> {
     let all_of = rule.step_up.iter().flat_map(|up| up.all_of.iter().enumerate());
     all_of
-        .filter_map(|(index, criterion)| match criterion {
-            UpCriterion::DiscomfortAtMost { rating, .. } => {
-                Some((*rating, format!("step_up.all_of[{index}]")))
-            }
-            _ => None,
+        .filter_map(|(index, criterion)| {
+            Some((criterion.rating()?, format!("step_up.all_of[{index}]")))
         })
         .collect()
 }
 
 /// The ratings that lead back or to a pause, with the line inside the rule.
 fn ratings_down(rule: &Rule) -> Vec<(RatingKind, String)> {
-    let back = rule.step_back.iter().enumerate().filter_map(|(index, back)| match back.when {
-        BackCriterion::DiscomfortAtLeast { rating, .. } => {
-            Some((rating, format!("step_back[{index}].when")))
-        }
-        _ => None,
+    let back = rule.step_back.iter().enumerate().filter_map(|(index, back)| {
+        Some((back.when.rating()?, format!("step_back[{index}].when")))
     });
-    let pause = rule.pause.iter().enumerate().filter_map(|(index, criterion)| match criterion {
-        PauseCriterion::DiscomfortAtLeast { rating, .. } => {
-            Some((*rating, format!("pause[{index}]")))
-        }
-        _ => None,
-    });
+    let pause =
+        rule.pause.iter().enumerate().filter_map(|(index, criterion)| {
+            Some((criterion.rating()?, format!("pause[{index}]")))
+        });
     back.chain(pause).collect()
 }
 

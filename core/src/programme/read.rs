@@ -68,7 +68,7 @@ const BACK: &str = "step_back";
 const PAUSE: &str = "pause";
 
 /// Every criterion and where it may stand.
-const PARTS: [(&str, &[&str]); 9] = [
+pub(super) const PARTS: [(&str, &[&str]); 9] = [
     ("days_on_step", &[UP]),
     ("sessions", &[UP]),
     ("discomfort_at_most", &[UP]),

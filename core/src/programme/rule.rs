@@ -71,6 +71,46 @@ pub enum UpCriterion {
     FeelsReady {},
 }
 
+// One arm for each kind and no default: a new criterion has to say here whether it looks at a rating. What is
+// kept of a diary, which ratings a plan asks for, and what a reason shows all go by the answer.
+impl UpCriterion {
+    /// The rating it looks at; none where it looks at none.
+    #[must_use]
+    pub fn rating(self) -> Option<RatingKind> {
+        match self {
+            Self::DiscomfortAtMost { rating, .. } => Some(rating),
+            Self::DaysOnStep { .. }
+            | Self::Sessions { .. }
+            | Self::SignFreeDays { .. }
+            | Self::FeelsReady {} => None,
+        }
+    }
+}
+
+impl BackCriterion {
+    /// The rating it looks at; none where it looks at none.
+    #[must_use]
+    pub fn rating(self) -> Option<RatingKind> {
+        match self {
+            Self::DiscomfortAtLeast { rating, .. } => Some(rating),
+            Self::StoppedEarly { .. } | Self::DaysWithoutPractice { .. } => None,
+        }
+    }
+}
+
+impl PauseCriterion {
+    /// The rating it looks at; none where it looks at none.
+    #[must_use]
+    pub fn rating(self) -> Option<RatingKind> {
+        match self {
+            Self::DiscomfortAtLeast { rating, .. } => Some(rating),
+            Self::StoppedEarly { .. }
+            | Self::DaysWithoutPractice { .. }
+            | Self::StepsBack { .. } => None,
+        }
+    }
+}
+
 /// At least `sessions` (J) among the last `of_last` (K): 1 <= J <= K <= 50.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "WindowText", into = "WindowText")]
@@ -204,3 +244,6 @@ pub enum PauseCriterion {
         within_days: Days,
     },
 }
+
+#[cfg(test)]
+mod tests;

@@ -357,19 +357,21 @@ fn rule_alone(rule: &Rule, place: &str, all: &mut Vec<Warning>) {
     for (index, criterion) in all_of {
         let place = format!("{place}.step_up.all_of[{index}]");
         match criterion {
-            UpCriterion::DaysOnStep { days }
-                if !(DAYS_ON_STEP.0..=DAYS_ON_STEP.1).contains(&days.get()) =>
-            {
-                add(all, place, Unusual::DaysOnStep(days.get()), COMMON);
+            UpCriterion::DaysOnStep { days } => {
+                if !(DAYS_ON_STEP.0..=DAYS_ON_STEP.1).contains(&days.get()) {
+                    add(all, place, Unusual::DaysOnStep(days.get()), COMMON);
+                }
             }
-            UpCriterion::Sessions { practised_days, within_days }
-                if practised_days.get() > within_days.get() =>
-            {
-                let unusual =
-                    Unusual::NeverMet { asked: practised_days.get(), within: within_days.get() };
-                add(all, place, unusual, FOLLOWS);
+            UpCriterion::Sessions { practised_days, within_days } => {
+                let (asked, within) = (practised_days.get(), within_days.get());
+                if asked > within {
+                    add(all, place, Unusual::NeverMet { asked, within }, FOLLOWS);
+                }
             }
-            _ => {}
+            // Nothing about these alone is known to be unusual.
+            UpCriterion::DiscomfortAtMost { .. }
+            | UpCriterion::SignFreeDays { .. }
+            | UpCriterion::FeelsReady {} => {}
         }
     }
 }

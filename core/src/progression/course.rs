@@ -20,7 +20,7 @@ use crate::programme::values::StepId;
 #[derive(Clone, Serialize, Deserialize)]
 pub(super) struct Current {
     pub id: StepId,
-    /// On the ladder of the programme in force.
+    /// On the ladder of the programme in force, from 0.
     pub index: usize,
     /// When it began, and the place of the entry that began it.
     pub began: Key,
@@ -82,6 +82,7 @@ pub(super) struct Course {
     pub screened: Option<Stamp>,
     /// Everything but sessions that T5 lets go by place: step namings, acceptances, clearings.
     pub milestones: Vec<Key>,
+    /// The latest time in `milestones`, in milliseconds since 1970.
     pub last_milestone: i64,
 }
 

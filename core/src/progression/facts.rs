@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::course::Course;
 use super::line::{Day, Key, Line, MISSING, RawId, Rung, Seen, days_between, put_by, take_by};
 use crate::diary::entry::Place;
-use crate::programme::rule::{Rule, UpCriterion};
+use crate::programme::rule::Rule;
 use crate::programme::values::RatingKind;
 
 /// A session that is full, or would be with a peak rating.
@@ -90,10 +90,10 @@ impl StepFacts {
         let mut facts = Self::default();
         let kinds = rule.and_then(|rule| rule.step_up.as_ref()).map(|up| up.all_of.as_slice());
         for criterion in kinds.unwrap_or_default() {
-            if let UpCriterion::DiscomfortAtMost { rating, .. } = criterion
-                && facts.scale(*rating).is_none()
+            if let Some(rating) = criterion.rating()
+                && facts.scale(rating).is_none()
             {
-                facts.scales.push(Scale::new(*rating));
+                facts.scales.push(Scale::new(rating));
             }
         }
         let Some(current) = &course.step else { return facts };

@@ -56,7 +56,7 @@ pub(super) struct Kept {
     tried: Option<String>,
     /// How many entries were written.
     pub written: Place,
-    /// The latest time in any entry, written or happened (T3).
+    /// The latest time in any entry, written or happened (T3), in milliseconds since 1970.
     pub latest: i64,
     /// Absent once trimmed.
     pub(super) log: Option<Log>,
@@ -73,7 +73,7 @@ pub(super) struct Kept {
     pub restored_mark: Place,
     /// Place of the last erase mark that says a pause stood.
     pub erased_pause: Place,
-    /// The latest time an erased entry had, or a session was struck (F5).
+    /// The latest time an erased entry had, or a session was struck (F5), in milliseconds since 1970.
     pub afresh_after: Option<i64>,
     /// Place of the last entry after which the step has to be confirmed (S4), acceptances aside.
     pub disturbed: Place,

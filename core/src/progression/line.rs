@@ -71,7 +71,7 @@ pub(super) struct Seen {
     pub id: RawId,
     pub size: Option<Size>,
     pub position: Position,
-    /// Practised on the main part, pauses left out.
+    /// Practised on the main part, pauses left out, in seconds.
     pub seconds: u32,
     /// Milliseconds from the earliest time it was ever said to have happened until the later of its
     /// first writing and the writing of the version that counts (F3).
@@ -120,6 +120,7 @@ impl Seen {
 #[derive(Clone, Copy)]
 pub(super) struct Rung<'a> {
     pub plan: &'a Programme,
+    /// Of the step on the ladder, from 0.
     pub index: usize,
     pub step: &'a Step,
 }

@@ -105,6 +105,7 @@ impl Tale {
 /// One version of an entry: the entry itself, or a correction.
 #[derive(Clone, Serialize, Deserialize)]
 pub(super) struct Version {
+    /// Milliseconds since 1970.
     pub written: i64,
     pub when: When,
     /// How many strikes that count lie on it.

@@ -178,7 +178,7 @@ pub struct Finding {
     /// The sessions (or, for changes back, the entries) it looked at, in order of happening. At most
     /// the latest 50 are named; `looked_at` counts all.
     pub entries: Vec<EntryId>,
-    /// How many it looked at.
+    /// How many it looked at, those beyond the 50 that are named too.
     pub looked_at: usize,
     /// What is missing, if not met.
     pub missing: Missing,

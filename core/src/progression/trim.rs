@@ -18,9 +18,15 @@ impl Fold {
             .and_then(|rung| self.rule_on(&rung))
             .and_then(|rule| rule.step_up.as_ref())
             .map(|up| {
+                // How many full sessions each may still need. No default: one that is forgotten here would be
+                // answered wrongly, and only once the diary is opened again.
                 up.all_of.iter().map(|criterion| match criterion {
                     UpCriterion::Sessions { practised_days, .. } => practised_days.get(),
-                    _ => 0,
+                    // The first looks at no more than the newest fifty, which are kept in any case.
+                    UpCriterion::DiscomfortAtMost { .. }
+                    | UpCriterion::DaysOnStep { .. }
+                    | UpCriterion::SignFreeDays { .. }
+                    | UpCriterion::FeelsReady {} => 0,
                 })
             })
             .and_then(Iterator::max)

@@ -168,7 +168,7 @@ impl SnoozeMinutes {
         }
     }
 
-    /// The minutes.
+    /// The minutes, 5 to 180.
     #[must_use]
     pub fn get(self) -> u8 {
         self.0

@@ -73,11 +73,21 @@ fn reason(scene: &Scene<'_>, finding: &Finding) -> Reason {
 /// Whether what a criterion looked at are sessions. A sign, an answer, or a change of step, is told by
 /// the criterion itself.
 fn names_sessions(criterion: Criterion) -> bool {
-    !matches!(
-        criterion,
+    match criterion {
         Criterion::Up(UpCriterion::FeelsReady {} | UpCriterion::SignFreeDays { .. })
-            | Criterion::Pause(PauseCriterion::StepsBack { .. })
-    )
+        | Criterion::Pause(PauseCriterion::StepsBack { .. }) => false,
+        Criterion::Up(
+            UpCriterion::DaysOnStep { .. }
+            | UpCriterion::Sessions { .. }
+            | UpCriterion::DiscomfortAtMost { .. },
+        )
+        | Criterion::Back(_)
+        | Criterion::Pause(
+            PauseCriterion::DiscomfortAtLeast { .. }
+            | PauseCriterion::StoppedEarly { .. }
+            | PauseCriterion::DaysWithoutPractice { .. },
+        ) => true,
+    }
 }
 
 fn sessions(scene: &Scene<'_>, finding: &Finding) -> Vec<String> {
@@ -116,10 +126,9 @@ fn session(scene: &Scene<'_>, id: EntryId, criterion: Criterion) -> String {
 
 fn rating_of(criterion: Criterion) -> Option<RatingKind> {
     match criterion {
-        Criterion::Up(UpCriterion::DiscomfortAtMost { rating, .. })
-        | Criterion::Back(BackCriterion::DiscomfortAtLeast { rating, .. })
-        | Criterion::Pause(PauseCriterion::DiscomfortAtLeast { rating, .. }) => Some(rating),
-        Criterion::Up(_) | Criterion::Back(_) | Criterion::Pause(_) => None,
+        Criterion::Up(one) => one.rating(),
+        Criterion::Back(one) => one.rating(),
+        Criterion::Pause(one) => one.rating(),
     }
 }
 

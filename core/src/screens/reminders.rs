@@ -91,7 +91,7 @@ pub struct ReminderPractice {
 /// A day of the week.
 #[derive(Clone, PartialEq, Eq, Serialize)]
 pub struct DayChoice {
-    /// Monday is 1.
+    /// 1, Monday, to 7, Sunday.
     pub day: u8,
     /// Its name.
     pub label: String,

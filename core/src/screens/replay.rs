@@ -38,7 +38,7 @@ pub struct Tried {
 /// One entry.
 #[derive(Clone, PartialEq, Eq, Serialize)]
 pub struct ReplayLine {
-    /// Its place.
+    /// Its place in the journal, counted from 1.
     pub place: u64,
     /// The day it was written.
     pub date: String,

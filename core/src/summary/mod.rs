@@ -15,7 +15,7 @@ pub mod fhir;
 pub mod flat;
 mod form;
 mod identity;
-mod looked;
+pub(crate) mod looked;
 mod names;
 mod present;
 mod receive;

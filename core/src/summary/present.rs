@@ -121,7 +121,7 @@ macro_rules! finding {
             /// The entries it looked at, at most the latest 50.
             #[serde(default, skip_serializing_if = "Vec::is_empty")]
             pub entries: Vec<EntryId>,
-            /// How many it looked at.
+            /// How many it looked at, those beyond the 50 that are named too.
             pub looked_at: u32,
             /// What is missing.
             pub missing: Missing,

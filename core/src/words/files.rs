@@ -40,14 +40,29 @@ fn parts(packed: &[u8]) -> Option<Vec<(String, String)>> {
 #[cfg(test)]
 mod tests {
     use std::fs;
-    use std::path::Path;
+    use std::path::{Path, PathBuf};
 
-    use super::super::{en, es};
+    use super::super::Words;
+
+    fn words() -> PathBuf {
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words")
+    }
+
+    /// A folder of Fluent files that nothing names is spoken to nobody.
+    #[test]
+    fn every_folder_of_words_is_a_language() {
+        let known: Vec<&str> = Words::offered(false).iter().map(|one| one.tag).collect();
+        let there = fs::read_dir(words()).unwrap().map(|entry| entry.unwrap().path());
+        for folder in there.filter(|path| path.join("safety.ftl").exists()) {
+            let tag = folder.file_name().unwrap().to_str().unwrap();
+            assert!(known.contains(&tag), "{tag} stands in no ALL of words/language.rs");
+        }
+    }
 
     #[test]
     fn what_is_unpacked_is_each_file_to_the_byte() {
-        for language in [&en::LANGUAGE, &es::LANGUAGE] {
-            let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words").join(language.tag);
+        for language in Words::offered(false).into_iter().filter(|one| one.pseudo.is_none()) {
+            let folder = words().join(language.tag);
             let files = language.files();
             let there = fs::read_dir(&folder)
                 .unwrap()

@@ -40,9 +40,21 @@ fn every_message_used_exists_and_every_english_message_is_used() {
 #[test]
 fn every_language_has_the_messages_and_values_of_english() {
     let english = messages(&super::en::LANGUAGE);
+    let mut wrong = Vec::new();
     for language in super::Words::offered(false) {
-        assert_eq!(messages(language), english, "language {}", language.tag);
+        let (tag, own) = (language.tag, messages(language));
+        for (id, values) in &english {
+            match own.get(id) {
+                None => wrong.push(format!("{tag}: no message {id}")),
+                Some(asked) if asked != values => wrong
+                    .push(format!("{tag}: {id} asks for {asked:?}, and English for {values:?}")),
+                Some(_) => {}
+            }
+        }
+        let more = own.keys().filter(|id| !english.contains_key(*id));
+        wrong.extend(more.map(|id| format!("{tag}: {id} is no message of English")));
     }
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
 }
 
 #[test]

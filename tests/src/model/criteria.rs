@@ -29,8 +29,13 @@ impl Ground<'_, '_> {
     /// A criterion of going up.
     #[must_use]
     pub fn up(&self, criterion: &UpCriterion) -> Verdict {
-        let by_day =
-            !matches!(criterion, UpCriterion::DiscomfortAtMost { .. } | UpCriterion::FeelsReady {});
+        // T4 names them; one that is new has to be put on either side.
+        let by_day = match criterion {
+            UpCriterion::DaysOnStep { .. }
+            | UpCriterion::Sessions { .. }
+            | UpCriterion::SignFreeDays { .. } => true,
+            UpCriterion::DiscomfortAtMost { .. } | UpCriterion::FeelsReady {} => false,
+        };
         if by_day && self.reading.unsure() {
             return Verdict::Unknown;
         }

@@ -382,7 +382,7 @@ impl LockAfter {
     pub const ALL: [Self; 4] =
         [Self::AtOnce, Self::TwoMinutes, Self::FiveMinutes, Self::FifteenMinutes];
 
-    /// In minutes.
+    /// In minutes, 0 to 15.
     #[must_use]
     pub fn minutes(self) -> u8 {
         match self {

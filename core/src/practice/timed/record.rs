@@ -32,6 +32,7 @@ pub(super) enum Stage {
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Running {
+    /// The form of this record, [`FORMAT`].
     pub frond_running: u32,
     /// The id of the request that will write the session: asking twice writes once.
     pub id: EntryId,
@@ -146,10 +147,12 @@ impl Running {
         }
     }
 
+    /// Milliseconds practised of a part, counted from 0; none of one that is not there.
     pub fn counted(&self, part: usize) -> u64 {
         self.counted_millis.get(part).copied().unwrap_or_default()
     }
 
+    /// Of all parts together.
     pub fn total_millis(&self) -> u64 {
         self.counted_millis.iter().sum()
     }

@@ -132,7 +132,7 @@ impl Draft {
     }
 }
 
-/// A thing of this list in which nothing stands.
+/// A thing of this list in which nothing stands. `sort` is the stored name of a criterion.
 fn empty(list: &str, sort: Option<&str>) -> Option<Value> {
     let last = list.rsplit('.').next()?;
     let value = match (last, sort) {

@@ -136,7 +136,8 @@ fn type_in(draft: &mut Draft, at: &str, wanted: &serde_json::Value) {
                 if at != "signs_seen" {
                     let sort = item.get("criterion").map(|sort| sort.as_str().unwrap().to_owned());
                     let added = draft.change(&Change::Add { list: at.to_owned(), sort });
-                    assert_eq!(added.unwrap().as_str(), inner(&index.to_string()));
+                    let added = added.unwrap_or_else(|| panic!("nothing adds {at}: {item}"));
+                    assert_eq!(added.as_str(), inner(&index.to_string()));
                 }
                 type_in(draft, &inner(&index.to_string()), item);
             }

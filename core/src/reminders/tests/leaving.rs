@@ -207,7 +207,10 @@ const HEALTH_WORDS: &[(&str, &[&str])] = &[
 /// The list of a language; of the language it is made from, where it is made from another.
 fn health_words(language: &crate::words::Language) -> &'static [&'static str] {
     let list = HEALTH_WORDS.iter().find(|(one, _)| *one == language.rules);
-    list.unwrap_or_else(|| panic!("no list of health words for {}", language.tag)).1
+    list.unwrap_or_else(|| {
+        panic!("no list for {}: put one into HEALTH_WORDS of {}", language.tag, file!())
+    })
+    .1
 }
 
 /// The health words that begin some word of a text.

@@ -53,7 +53,7 @@ pub struct KindInsight {
 /// A share of people, 0 to 1, as if they were a sample.
 #[derive(Clone, Copy, PartialEq, Serialize)]
 pub struct WentOn {
-    /// The share.
+    /// The share, 0 to 1.
     pub share: f64,
     /// Its interval after Wilson, which is the one in words.
     pub wilson: Interval,

@@ -91,9 +91,9 @@ impl Numbered<'_> {
 pub(super) fn numbers<'a>(gathered: &'a Gathered<'a>) -> Vec<Numbered<'a>> {
     let all = gathered.stretches.iter().enumerate().rev();
     all.filter_map(|(index, stretch)| {
-        let span = steps::span(gathered, stretch)?;
+        let span = gathered.shown(stretch)?;
         let of: Vec<&Sat<'_>> =
-            gathered.sat.iter().filter(|sat| sat.stretch == Some(index)).collect();
+            gathered.sat.iter().filter(|sat| sat.stretch() == Some(index)).collect();
         let on: Vec<&Sat<'_>> = of.iter().copied().filter(|sat| sat.on_step).collect();
         let days: Vec<NaiveDate> = of.iter().map(|sat| sat.row.happened.day()).collect();
         let sessions: Vec<SessionPoint> = on.iter().map(|sat| point(sat)).collect();

@@ -28,13 +28,13 @@ pub(super) fn stopped(gathered: &Gathered<'_>) -> Option<ReadingPart> {
 /// Sizes and positions used that are not the step's.
 pub(super) fn different(gathered: &Gathered<'_>) -> Option<ReadingPart> {
     let words = gathered.words;
-    let differs = |sat: &&Sat<'_>| sat.stretch.is_some() && !sat.on_step;
+    let differs = |sat: &&Sat<'_>| sat.stretch().is_some() && !sat.on_step;
     let points: Vec<Point> = gathered
         .sat
         .iter()
         .filter(differs)
         .map(|sat| {
-            let step = sat.stretch.and_then(|index| gathered.stretches.get(index));
+            let step = sat.stretch().and_then(|index| gathered.stretches.get(index));
             let step = step.map(|on| say::step(words, &on.step)).unwrap_or_default();
             let values = [
                 ("day", say::on(gathered, &sat.row.happened)),

@@ -61,7 +61,7 @@ pub(in crate::screens) fn by_step(gathered: &Gathered<'_>) -> Option<ReadingPart
         .iter()
         .enumerate()
         .rev()
-        .filter(|(_, stretch)| span(gathered, stretch).is_some())
+        .filter(|(_, stretch)| gathered.shown(stretch).is_some())
         .map(|(index, stretch)| stretch_point(gathered, index, stretch))
         .collect();
     let words = gathered.words;
@@ -72,27 +72,12 @@ pub(in crate::screens) fn by_step(gathered: &Gathered<'_>) -> Option<ReadingPart
     gathered.part(Part::Steps, words.text("reading-by-step", &[]), points)
 }
 
-/// The days of a stretch that are shown.
-pub(in crate::screens) fn span(
-    gathered: &Gathered<'_>,
-    stretch: &Stretch,
-) -> Option<(NaiveDate, NaiveDate)> {
-    let narrowed = &gathered.summary.narrowed;
-    let first = narrowed.from.map_or(stretch.began.day(), |from| from.max(stretch.began.day()));
-    let last = match &stretch.ended {
-        // A day on which two steps meet is the later one's.
-        Some(ended) => ended.day().pred_opt()?.max(stretch.began.day()),
-        None => gathered.last_day(),
-    };
-    let last = last.min(gathered.last_day());
-    (first <= last).then_some((first, last))
-}
-
 fn stretch_point(gathered: &Gathered<'_>, index: usize, stretch: &Stretch) -> Point {
     let words = gathered.words;
     let (first, last) =
-        span(gathered, stretch).unwrap_or((stretch.began.day(), stretch.began.day()));
-    let of: Vec<&Sat<'_>> = gathered.sat.iter().filter(|sat| sat.stretch == Some(index)).collect();
+        gathered.shown(stretch).unwrap_or((stretch.began.day(), stretch.began.day()));
+    let of: Vec<&Sat<'_>> =
+        gathered.sat.iter().filter(|sat| sat.stretch() == Some(index)).collect();
     let on: Vec<&Sat<'_>> = of.iter().copied().filter(|sat| sat.on_step).collect();
     let text = words.text(
         "reading-stretch",

@@ -121,7 +121,10 @@ const MEANT_OTHERWISE: &[(&str, &str)] = &[];
 
 fn banned(language: &Language) -> &'static [&'static str] {
     let list = BANNED.iter().find(|(tag, _)| *tag == language.rules);
-    list.unwrap_or_else(|| panic!("no list of banned words for {}", language.tag)).1
+    list.unwrap_or_else(|| {
+        panic!("no list for {}: put one into BANNED of {}", language.tag, file!())
+    })
+    .1
 }
 
 /// The banned words of a text.

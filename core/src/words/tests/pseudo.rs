@@ -88,7 +88,9 @@ fn a_release_never_offers_them_whatever_is_reviewed() {
         assert_eq!(offered(&[with(None)], true).len(), 1);
     }
     let tags = |release| Words::offered(release).iter().map(|one| one.tag).collect::<Vec<_>>();
-    assert_eq!(tags(false), ["en", "es", "en-XA", "ar-XB"]);
+    assert!(tags(false).starts_with(&["en"]), "English first");
+    assert!(tags(false).ends_with(&["en-XA", "ar-XB"]), "these two last");
+    assert!(tags(true).is_empty(), "nothing is reviewed");
 }
 
 #[test]

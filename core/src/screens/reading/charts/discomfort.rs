@@ -41,7 +41,7 @@ pub struct Dots {
 /// A session.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct RatedColumn {
-    /// Its peak; `None` where it was not rated: then nothing stands there.
+    /// Its peak, 0 to 10; `None` where it was not rated: then nothing stands there.
     pub peak: Option<u8>,
     /// Which sort.
     pub mark: DotMark,
@@ -69,7 +69,7 @@ fn mark(sat: &Sat<'_>) -> DotMark {
 pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
     let words = gathered.words;
     let of_ladder: Vec<&Sat<'_>> =
-        gathered.sat.iter().filter(|sat| sat.stretch.is_some()).collect();
+        gathered.sat.iter().filter(|sat| sat.stretch().is_some()).collect();
     let shown = of_ladder.get(of_ladder.len().saturating_sub(MOST)..).unwrap_or_default();
     let (first, last) = (shown.first()?, shown.last()?);
     let columns: Vec<RatedColumn> = shown
@@ -113,7 +113,7 @@ pub(super) fn chart(gathered: &Gathered<'_>) -> Option<Chart> {
 }
 
 fn step_of(gathered: &Gathered<'_>, sat: &Sat<'_>) -> String {
-    let stretch = sat.stretch.and_then(|index| gathered.stretches.get(index));
+    let stretch = sat.stretch().and_then(|index| gathered.stretches.get(index));
     stretch.map(|on| say::step(gathered.words, &on.step)).unwrap_or_default()
 }
 
@@ -122,13 +122,13 @@ fn spans(gathered: &Gathered<'_>, shown: &[&Sat<'_>]) -> Vec<StepSpan> {
     let mut spans: Vec<(Option<usize>, StepSpan)> = Vec::new();
     for (index, sat) in shown.iter().enumerate() {
         match spans.last_mut() {
-            Some((stretch, span)) if *stretch == sat.stretch => span.to = index + 1,
+            Some((stretch, span)) if *stretch == sat.stretch() => span.to = index + 1,
             _ => {
-                let on = sat.stretch.and_then(|index| gathered.stretches.get(index));
+                let on = sat.stretch().and_then(|index| gathered.stretches.get(index));
                 let row =
                     on.and_then(|on| ladder.iter().position(|(id, _)| id == on.step.id.as_str()));
                 let number = row.map_or(0, |row| row + 1);
-                spans.push((sat.stretch, StepSpan { from: index, to: index + 1, number }));
+                spans.push((sat.stretch(), StepSpan { from: index, to: index + 1, number }));
             }
         }
     }

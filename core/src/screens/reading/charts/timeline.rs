@@ -27,20 +27,20 @@ pub struct Timeline {
 /// A time on a step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Bar {
-    /// Index of the step.
+    /// Index of the step in `steps`.
     pub step: usize,
-    /// The first day, counted from 0.
+    /// The first day, counted from 0, the first day shown.
     pub from: u32,
-    /// The day after the last.
+    /// The day after the last, counted in the same way.
     pub to: u32,
 }
 
 /// A suggestion.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Signal {
-    /// Index of the step in use then.
+    /// Index of the step in use then in `steps`.
     pub step: usize,
-    /// The day.
+    /// The day, counted from 0, the first day shown.
     pub day: u32,
     /// What was suggested.
     pub kind: SignalKind,

@@ -21,7 +21,7 @@ pub struct Weeks {
     pub weeks: Vec<Week>,
     /// What the axis is called, with its unit.
     pub axis: String,
-    /// The upper end of the axis.
+    /// The upper end of the axis, in the unit that the axis is called by: days or minutes.
     pub top: u32,
 }
 
@@ -30,9 +30,9 @@ pub struct Weeks {
 pub struct Week {
     /// The day it begins on, short.
     pub label: String,
-    /// Practised.
+    /// Practised, in the unit of the axis.
     pub practised: u32,
-    /// Planned, least and most; `None` where no step was in use.
+    /// Planned, least and most, in the unit of the axis; `None` where no step was in use.
     pub planned: Option<(u32, u32)>,
 }
 
@@ -73,7 +73,7 @@ fn first_day(gathered: &Gathered<'_>) -> Option<NaiveDate> {
 fn week(gathered: &Gathered<'_>, begins: NaiveDate, span: (NaiveDate, NaiveDate)) -> Counted {
     let within = |sat: &&Sat<'_>| {
         let day = sat.row.happened.day();
-        sat.stretch.is_some() && span.0 <= day && day <= span.1
+        sat.stretch().is_some() && span.0 <= day && day <= span.1
     };
     let sat: Vec<&Sat<'_>> = gathered.sat.iter().filter(within).collect();
     let mut days: Vec<NaiveDate> = sat.iter().map(|sat| sat.row.happened.day()).collect();

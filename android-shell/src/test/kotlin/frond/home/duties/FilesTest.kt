@@ -42,6 +42,7 @@ import java.io.OutputStream
 import java.util.concurrent.Executor
 import java.util.concurrent.TimeUnit
 
+/** What leaves and comes as a file: saved where she chooses, shared, opened; and what is said where that fails. */
 @RunWith(FrondRunner::class)
 class FilesTest : DocumentsSeen {
     private val context: Context = RuntimeEnvironment.getApplication()

@@ -17,6 +17,7 @@ import org.junit.runner.RunWith
 import org.robolectric.Robolectric
 import org.robolectric.RuntimeEnvironment
 
+/** What another program may bring, a link or a file, and what of it is let in. */
 @RunWith(FrondRunner::class)
 class IncomingTest {
     private val context: Context = RuntimeEnvironment.getApplication()

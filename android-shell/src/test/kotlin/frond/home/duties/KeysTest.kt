@@ -13,6 +13,7 @@ import org.junit.Assert.fail
 import org.junit.Test
 import org.junit.runner.RunWith
 
+/** The box around the phone's key store: what opens, which keys are destroyed, and that an altered wrap is noticed. */
 @RunWith(FrondRunner::class)
 class KeysTest {
     private val box = SoftwareBox()

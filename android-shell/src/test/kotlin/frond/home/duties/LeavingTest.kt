@@ -32,6 +32,7 @@ import org.robolectric.RuntimeEnvironment
 import org.robolectric.Shadows.shadowOf
 import java.util.concurrent.TimeUnit
 
+/** Leaving at once, the cover over the window, and what may not be learned, copied or seen by others. */
 @RunWith(FrondRunner::class)
 class LeavingTest {
     private val context: Context = RuntimeEnvironment.getApplication()

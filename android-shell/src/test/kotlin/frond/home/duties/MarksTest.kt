@@ -10,6 +10,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RuntimeEnvironment
 
+/** The marks that are kept outside of the diary's folder: where they lie and which are refused. */
 @RunWith(FrondRunner::class)
 class MarksTest {
     private val context = RuntimeEnvironment.getApplication()

@@ -42,6 +42,7 @@ import java.io.ByteArrayInputStream
 import java.io.ByteArrayOutputStream
 import java.util.concurrent.Executor
 
+/** What a duty of the core becomes on the phone, and what is asked before it. */
 @RunWith(FrondRunner::class)
 class PhoneDutiesTest {
     private val app = RuntimeEnvironment.getApplication() as TestApp

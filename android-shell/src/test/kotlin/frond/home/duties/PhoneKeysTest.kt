@@ -17,6 +17,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RuntimeEnvironment
 
+/** The key keeper as the core sees it: a key goes round, and each failure is told as what it is. */
 @RunWith(FrondRunner::class)
 class PhoneKeysTest {
     private val box = SoftwareBox()

@@ -15,6 +15,7 @@ import java.time.LocalDateTime
 import java.time.ZoneId
 import kotlin.random.Random
 
+/** Reminder times as local times, over zones and changes of the clock, and their stored form. */
 @RunWith(FrondRunner::class)
 class ReminderPlanTest {
     private val words = ReminderWords("A moment for you", "Times", "Later", "Done")

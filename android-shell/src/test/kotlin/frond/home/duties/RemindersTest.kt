@@ -33,6 +33,7 @@ import java.time.LocalDateTime
 import java.time.ZoneOffset
 import java.util.TimeZone
 
+/** Reminders as alarms and notices: one waits at a time, and what is shown gives nothing away. */
 @RunWith(FrondRunner::class)
 class RemindersTest {
     private val context = RuntimeEnvironment.getApplication() as TestApp

@@ -33,6 +33,7 @@ import org.robolectric.Shadows.shadowOf
 import java.util.TimeZone
 import kotlin.math.abs
 
+/** What is heard, felt and said: the dialler, and the cues of a breath with and without a screen reader. */
 @RunWith(FrondRunner::class)
 class SensesTest {
     private val context: Context = RuntimeEnvironment.getApplication()
