@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use frond_core::programme::schema;
+use frond_core::schema;
 use frond_core::summary::fhir::code;
 
 fn main() -> std::io::Result<()> {

@@ -20,17 +20,16 @@ mod reading_over;
 mod remembering;
 mod request;
 mod showing;
-mod trouble;
 mod wording;
 mod writing;
 
+pub use crate::trouble::{Refusal, Trouble};
 pub use copy::{Copy, CopyFrom};
 pub use keeping::Recovery;
 pub use leaving::SharedFile;
 pub use reading::Reading;
 pub use remembering::ReminderChange;
 pub use request::{Request, SessionTold, Told, Write};
-pub use trouble::{Refusal, Trouble};
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -55,7 +54,6 @@ use backups::Backups;
 use journal::{apply_all, history, payloads, read};
 use practising::Practising;
 use reading_over::ReadingOver;
-pub(crate) use showing::screening_due;
 
 /// After so many entries since the last snapshot it is worth saving a new one.
 const UNSAVED: u64 = 16;

@@ -8,10 +8,10 @@ use frond_core::diary::entry::{
     Chosen, Content, EntryId, Goal, Reason, Session, Settings, Settled, Why,
 };
 use frond_core::ports::{OsRandom, Passphrase};
-use frond_core::programme::schema;
 use frond_core::programme::values::{Line, Passage, Rating};
 use frond_core::progression::{OutcomeKind, assess};
 use frond_core::safety::{Sign, Tier};
+use frond_core::schema;
 use frond_core::screens::{Opens, ReadingPartKind, ReadingScreen, SummaryScreen};
 use frond_core::sealing::{Identity, OpenError, OpenWith, RecoveryPhrase, SealTo, SigningKey};
 use frond_core::summary::{

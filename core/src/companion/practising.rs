@@ -15,7 +15,7 @@ use crate::progression::OutcomeKind;
 use crate::safety::FullList;
 use crate::screens::{
     AnythingNewScreen, Begin, BreathingScreen, FoundScreen, PracticesScreen, RateScreen,
-    RunningScreen, Screen, ScreeningScreen, StoppedScreen,
+    RunningScreen, Screen, ScreeningScreen, StoppedScreen, screening_due,
 };
 
 /// What is known of a practice under way.
@@ -101,7 +101,7 @@ impl Companion {
         if nothing {
             return Ok(self.stop_and_call(&now, &[]));
         }
-        if trainer && super::screening_due(&self.state, &now).is_some() {
+        if trainer && screening_due(&self.state, &now).is_some() {
             let id = self.new_id()?;
             let none = FullList::default();
             return Ok(self.show(&now, |scene| {

@@ -89,7 +89,7 @@ fn the_code_tells_nothing_without_the_phones_key() {
     let key = DataKey::new(&random).unwrap();
     let right = code("4711");
     let wrap = with(&phone, Some(&right)).wrap(&key, &random).unwrap();
-    let mut forged = wrap[..HEAD].to_vec();
+    let mut forged = wrap[..LEN].to_vec();
     forged.extend(phone.wrap(&DataKey::new(&random).unwrap(), &random).unwrap());
     let wrong = with(&phone, Some(&right)).unwrap(&forged).unwrap_err();
     assert_eq!(wrong, KeeperError::WrongSecret);
@@ -103,7 +103,7 @@ fn the_phone_keeps_what_its_own_wrap_needs_and_nothing_else() {
     let old = with(&phone, None).wrap(&key, &random).unwrap();
     let new = with(&phone, Some(&own)).wrap(&key, &random).unwrap();
     with(&phone, Some(&own)).keep_only(&new);
-    assert_eq!(*phone.keys.lock().unwrap(), [new[HEAD..].to_vec()]);
+    assert_eq!(*phone.keys.lock().unwrap(), [new[LEN..].to_vec()]);
     with(&phone, None).keep_only(&old);
     assert!(phone.keys.lock().unwrap().is_empty());
 }
@@ -119,7 +119,7 @@ fn no_changed_or_missing_byte_passes() {
         assert!(wrap.len() <= crate::ports::WRAP_MOST);
         for at in 0..wrap.len() {
             // The costliest settings that are believed would make this test slow.
-            let number = (1..13).contains(&at) || (HEAD + 1..HEAD + 13).contains(&at);
+            let number = (1..13).contains(&at) || (LEN + 1..LEN + 13).contains(&at);
             let mut garbled = wrap.clone();
             garbled[at] ^= if number { 0x80 } else { 0x10 };
             assert!(keeper.unwrap(&garbled).is_err(), "byte {at}");

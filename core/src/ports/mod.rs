@@ -16,6 +16,7 @@ mod random;
 mod real_disk;
 #[cfg(any(test, feature = "sim"))]
 pub mod sim;
+mod stretched;
 
 pub use coded::CodedKeeper;
 pub use disk::{Disk, DiskError, DiskFile, DiskLock, SyncFor};

@@ -1,23 +1,15 @@
 //! A key keeper for the desk and the try-out: a passphrase, stretched with Argon2id.
 //!
-//! The wrap, 101 bytes, little-endian: version (1 byte, 1), memory in KiB (4), passes (4), lanes
-//! (4), salt (16), nonce (24), sealed key (32) and tag (16). Everything before the nonce is bound
-//! to the sealed key as additional data.
+//! The wrap is the 101 bytes of [`super::stretched`]. Decides how a secret is stretched and which stored settings are
+//! believed.
 
 use super::keys::{DataKey, KeeperError, KeeperKind, KeyKeeper};
 use super::random::Random;
+use super::stretched::{LEN, StretchedWrap};
 use argon2::{Algorithm, Argon2, Params, Version};
-use chacha20poly1305::aead::{Aead, KeyInit, Payload};
-use chacha20poly1305::{XChaCha20Poly1305, XNonce};
 use std::fmt;
 use unicode_normalization::UnicodeNormalization;
 use zeroize::Zeroizing;
-
-const VERSION: u8 = 1;
-const SALT: std::ops::Range<usize> = 13..29;
-const NONCE: std::ops::Range<usize> = 29..53;
-const SEALED: std::ops::Range<usize> = 53..101;
-const WRAP_LEN: usize = 101;
 
 /// What a person types. Wiped when dropped, never printed.
 pub struct Passphrase(Zeroizing<String>);
@@ -137,59 +129,26 @@ pub(crate) fn stretch(
         .map_err(|_| KeeperError::WrapDamaged)
 }
 
-fn number(wrap: &[u8; WRAP_LEN], at: usize) -> u32 {
-    let mut four = [0u8; 4];
-    for (to, from) in four.iter_mut().zip(wrap.iter().skip(at)) {
-        *to = *from;
-    }
-    u32::from_le_bytes(four)
-}
-
 impl KeyKeeper for PassphraseKeeper {
     fn kind(&self) -> KeeperKind {
         KeeperKind::Passphrase
     }
 
     fn wrap(&self, key: &DataKey, random: &dyn Random) -> Result<Vec<u8>, KeeperError> {
-        let mut wrap = [0u8; WRAP_LEN];
-        wrap[0] = VERSION;
-        wrap[1..5].copy_from_slice(&self.stretch.memory_kib.to_le_bytes());
-        wrap[5..9].copy_from_slice(&self.stretch.passes.to_le_bytes());
-        wrap[9..13].copy_from_slice(&self.stretch.lanes.to_le_bytes());
-        random.fill(&mut wrap[SALT.start..NONCE.end])?;
-        let stretched = self.stretched(self.stretch, &wrap[SALT])?;
-        let mut nonce = XNonce::default();
-        nonce.copy_from_slice(&wrap[NONCE]);
-        let sealed = XChaCha20Poly1305::new((&*stretched).into())
-            .encrypt(&nonce, Payload { msg: key.expose(), aad: &wrap[..SALT.end] })
-            .map_err(|_| KeeperError::WrapDamaged)?;
-        wrap[SEALED].copy_from_slice(&sealed);
-        Ok(wrap.to_vec())
+        let wrap = StretchedWrap::new(self.stretch, random)?;
+        let stretched = self.stretched(self.stretch, wrap.salt())?;
+        Ok(wrap.seal(&stretched, key)?.to_vec())
     }
 
     fn unwrap(&self, wrap: &[u8]) -> Result<DataKey, KeeperError> {
-        let wrap: &[u8; WRAP_LEN] = wrap.try_into().map_err(|_| KeeperError::WrapDamaged)?;
-        let stored = Stretch {
-            memory_kib: number(wrap, 1),
-            passes: number(wrap, 5),
-            lanes: number(wrap, 9),
-        };
-        if wrap[0] != VERSION || !self.stretch.believes(stored) {
+        let wrap = StretchedWrap::read(wrap).filter(|_| wrap.len() == LEN);
+        let wrap = wrap.ok_or(KeeperError::WrapDamaged)?;
+        let stored = wrap.how();
+        if !self.stretch.believes(stored) {
             return Err(KeeperError::WrapDamaged);
         }
-        let stretched = self.stretched(stored, &wrap[SALT])?;
-        let mut nonce = XNonce::default();
-        nonce.copy_from_slice(&wrap[NONCE]);
-        let opened = XChaCha20Poly1305::new((&*stretched).into())
-            .decrypt(&nonce, Payload { msg: &wrap[SEALED], aad: &wrap[..SALT.end] })
-            .map(Zeroizing::new)
-            .map_err(|_| KeeperError::WrongSecret)?;
-        let mut key = Zeroizing::new([0u8; 32]);
-        if opened.len() != key.len() {
-            return Err(KeeperError::WrapDamaged);
-        }
-        key.copy_from_slice(&opened);
-        Ok(DataKey::from_bytes(key))
+        let stretched = self.stretched(stored, wrap.salt())?;
+        wrap.open(&stretched)
     }
 }
 
@@ -218,7 +177,7 @@ mod tests {
         let random = SeededRandom::new(1);
         let key = DataKey::new(&random).unwrap();
         let wrap = keeper("invented words").wrap(&key, &random).unwrap();
-        assert_eq!(wrap.len(), WRAP_LEN);
+        assert_eq!(wrap.len(), LEN);
         assert_eq!(keeper("invented words").unwrap(&wrap).unwrap().expose(), key.expose());
         let wrong = keeper("other words").unwrap(&wrap).unwrap_err();
         assert_eq!(wrong, KeeperError::WrongSecret);

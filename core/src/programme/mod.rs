@@ -11,7 +11,6 @@ pub mod plan;
 pub mod read;
 pub mod readback;
 pub mod rule;
-pub mod schema;
 pub mod strict;
 pub mod values;
 pub mod warn;

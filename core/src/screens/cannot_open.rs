@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use super::{Action, Does};
-use crate::companion::Trouble;
+use crate::trouble::Trouble;
 use crate::words::Words;
 
 /// A diary that does not open.

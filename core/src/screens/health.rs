@@ -5,8 +5,11 @@ use serde::Serialize;
 
 use super::{Action, Does, Scene};
 use crate::diary::entry::EntryId;
+use crate::diary::state::State;
+use crate::moment::Stamp;
 use crate::safety::{
-    Answer, AnythingNew, BreathCaution, FullList, HoldCondition, Sign, SignGroup, Why, nobody_told,
+    Answer, AnythingNew, Asked, BreathCaution, FullList, HoldCondition, Revision, Screening, Sign,
+    SignGroup, Why, nobody_told,
 };
 use crate::words::Words;
 
@@ -124,7 +127,38 @@ impl ScreeningScreen {
 
 /// Why the whole list is due now, if it is.
 pub(crate) fn due(scene: &Scene<'_>) -> Option<Why> {
-    super::super::companion::screening_due(scene.state, &scene.now)
+    screening_due(scene.state, &scene.now)
+}
+
+/// Why the whole list of cautions is due now, if it is: at a plan's acceptance, at a new revision, after
+/// a gap, and every so many days. Both numbers are the clinician's.
+pub(crate) fn screening_due(state: &State, now: &Stamp) -> Option<Why> {
+    let plan = state.rule().programme()?;
+    let days_since = |then: &Stamp| {
+        let days = now.day().signed_duration_since(then.day()).num_days();
+        u32::try_from(days.max(0)).unwrap_or(u32::MAX)
+    };
+    let under = state.screened().and_then(|asked| asked.under.as_ref());
+    let asked = state.screened().map(|asked| Asked {
+        accepted: under.map(|(programme, number)| Revision { programme, number: *number }),
+        days_ago: days_since(&asked.at),
+    });
+    let newest = state.recent().iter().max_by_key(|one| one.happened.millis());
+    Screening {
+        accepted: Some(Revision { programme: plan.id.as_str(), number: plan.revision.get() }),
+        asked,
+        days_since_session: newest.map(|one| days_since(&one.happened)),
+        gap_days: gap_days(state),
+        every_days: Some(u32::from(plan.screening_every_days.get())),
+    }
+    .due()
+}
+
+/// The clinician's length of a gap, in the rule in force on the present step.
+fn gap_days(state: &State) -> Option<u32> {
+    let plan = state.rule().programme()?;
+    let rule = plan.rule_on(state.rule().step()?)?;
+    rule.after_gap_days.map(|days| u32::from(days.get()))
 }
 
 /// The questions about breath holds.

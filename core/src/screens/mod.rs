@@ -70,6 +70,7 @@ pub use entry::{EntryScreen, EntryVersion};
 pub use erase::EraseScreen;
 pub use first_run::{FirstRunPage, FirstRunScreen};
 pub use handed::{Knowing, knowing, who_signed};
+pub(crate) use health::screening_due;
 pub use health::{
     AnswerChoice, HoldQuestion, HoldQuestionsScreen, Question, QuestionGroup, ScreeningScreen,
 };

@@ -112,7 +112,7 @@ fn p4_every_refusal_is_one_sentence_with_its_place() {
 
 #[test]
 fn p1_every_required_line_is_asked_for_by_name() {
-    let schema = crate::programme::schema::programme();
+    let schema = crate::schema::programme();
     let required = schema["required"].as_array().unwrap();
     let names: Vec<&str> = required.iter().map(|name| name.as_str().unwrap()).collect();
     for name in

@@ -1,7 +1,7 @@
 //! What can be wrong in one of these forms, and what to do about it. Nothing here holds what was typed.
 
 use super::{FormField, Problem};
-use crate::companion::Trouble;
+use crate::trouble::Trouble;
 use crate::words::Words;
 
 /// What is wrong in a form.

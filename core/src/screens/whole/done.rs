@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use super::{back, keeping};
-use crate::companion::Trouble;
 use crate::screens::{Action, Does, Lock};
+use crate::trouble::Trouble;
 use crate::words::Words;
 
 /// Something was done.

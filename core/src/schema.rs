@@ -1,7 +1,7 @@
-//! The published JSON Schemas (draft 2020-12) of a programme and of a diary entry, generated from the
+//! The published JSON Schemas (draft 2020-12) of a programme, a diary entry and a summary, generated from the
 //! types themselves so that they cannot drift apart.
 //!
-//! A schema says the shape; [`super::read`] and [`super::check`] refuse more. What only they see is
+//! A schema says the shape; [`crate::programme::read`] and [`crate::programme::check`] refuse more. What only they see is
 //! listed in the tests of this module. The committed copies lie in `fixtures/schema`; after a wanted
 //! change of a type, `cargo run -p frond-core --example write_schemas` writes them anew.
 
@@ -9,8 +9,8 @@ use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
 use serde_json::Value;
 
-use super::plan::Programme;
 use crate::diary::entry::Entry;
+use crate::programme::plan::Programme;
 
 /// The schema of a programme.
 #[must_use]

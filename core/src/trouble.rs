@@ -1,5 +1,6 @@
 //! What can go wrong at the door, one variant for each thing a person can do next. Nothing here carries
-//! anything she wrote.
+//! anything she wrote. Stands beside [`crate::companion`], which hands it out, and [`crate::screens`], which says on a
+//! screen what can be done, so that neither needs the other for it.
 
 use crate::diary::entry::Although;
 use crate::diary::portable::PortableError;

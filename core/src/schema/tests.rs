@@ -9,8 +9,8 @@ use crate::programme::fixtures::{ALL, text as fixture, with};
 use crate::programme::read::read;
 use crate::programme::strict::from_slice;
 
-const PROGRAMME: &str = include_str!("../../../../fixtures/schema/programme.schema.json");
-const ENTRY: &str = include_str!("../../../../fixtures/schema/entry.schema.json");
+const PROGRAMME: &str = include_str!("../../../fixtures/schema/programme.schema.json");
+const ENTRY: &str = include_str!("../../../fixtures/schema/entry.schema.json");
 const HOW: &str = "the types changed: if that is wanted, run `cargo run -p frond-core --example \
                    write_schemas` and look at the difference";
 
