@@ -23,7 +23,7 @@ pub fn quantile(values: &[u8], p: f64) -> Option<f64> {
     Some(low + (rank - rank.floor()) * (high - low))
 }
 
-/// The median.
+/// The median, halfway between the two in the middle where their number is even; `None` without values.
 #[must_use]
 pub fn median(values: &[u8]) -> Option<f64> {
     quantile(values, 0.5)

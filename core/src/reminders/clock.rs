@@ -241,7 +241,7 @@ impl QuietHours {
         self.to
     }
 
-    /// Whether a time of day is quiet.
+    /// Whether a time of day is quiet: from the beginning on, and no longer at the end itself.
     #[must_use]
     pub fn has(&self, time: NaiveTime) -> bool {
         let (from, to) = (self.from.0, self.to.0);

@@ -206,6 +206,9 @@ impl FullList {
     }
 
     /// The signs that are there, once every question has an answer.
+    ///
+    /// # Errors
+    /// [`Unanswered`] before that, with how many answers are missing.
     pub fn signs(&self) -> Result<Vec<Sign>, Unanswered> {
         let left = Sign::asked().filter(|sign| self.answered(*sign).is_none()).count();
         if left > 0 {

@@ -44,6 +44,9 @@ pub enum StricterError {
 /// Checks one line of a programme. Repeating the tier a sign already has is allowed.
 ///
 /// To let spotting after radiotherapy be noted only, a programme has a line of its own.
+///
+/// # Errors
+/// [`StricterError`] for a milder tier, and for the mark that erasing leaves.
 pub fn check_stricter(line: StricterSign) -> Result<(), StricterError> {
     let StricterSign { sign, tier } = line;
     if !sign.can_be_asked() {
