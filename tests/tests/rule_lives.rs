@@ -6,8 +6,7 @@ use std::collections::BTreeMap;
 
 use frond_core::programme::rule::{BackCriterion, PauseCriterion, UpCriterion};
 use frond_core::progression::{Bar, Criterion, OutcomeKind, Part, Verdict};
-use frond_tests::criteria;
-use frond_tests::lives::Life;
+use frond_tests::lives::{Life, criteria};
 use frond_tests::model::said;
 
 fn name(criterion: &Criterion) -> &'static str {

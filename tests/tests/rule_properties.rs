@@ -42,7 +42,7 @@ fn rules() -> Vec<Value> {
 fn every_criterion_stands_in_one_of_the_rules() {
     let written = serde_json::to_string(&rules()).unwrap();
     for of in ["UpCriterion", "BackCriterion", "PauseCriterion"] {
-        for name in frond_tests::criteria(of) {
+        for name in frond_tests::lives::criteria(of) {
             let named = format!("\"criterion\":\"{name}\"");
             assert!(written.contains(&named), "no rule of `rules()` has {name}");
         }

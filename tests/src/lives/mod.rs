@@ -113,3 +113,19 @@ pub fn lives() -> impl Strategy<Value = Life> {
     (any::<u64>(), proptest::collection::vec(any::<u64>(), 0..40))
         .prop_map(|(temper, seeds)| Life::written(temper, &seeds))
 }
+
+/// The stored names of the criteria of a part of a rule, as the published schema of a programme has them (which a
+/// test of the core holds to be that of the types). `of`: `UpCriterion`, `BackCriterion` or `PauseCriterion`.
+///
+/// # Panics
+/// Where the schema has another form.
+#[must_use]
+pub fn criteria(of: &str) -> std::collections::BTreeSet<String> {
+    let schema = include_str!("../../../fixtures/schema/programme.schema.json");
+    let schema: serde_json::Value = serde_json::from_str(schema).unwrap();
+    let kinds = schema["$defs"][of]["oneOf"].as_array().unwrap().iter();
+    let name = |kind: &serde_json::Value| {
+        kind["properties"]["criterion"]["const"].as_str().map(str::to_owned)
+    };
+    kinds.map(|kind| name(kind).unwrap()).collect()
+}
