@@ -1,4 +1,5 @@
-//! One programme handed over: signed by the clinic, opened by the phone.
+//! One programme handed over: signed by the clinic, opened by the phone. Leaves the form of the file and of the link to
+//! [`super::file`] and [`super::link`], and how it stands to the key that is known to [`super::standing`].
 
 use std::sync::Arc;
 

@@ -1,4 +1,5 @@
-//! The operating system's file system.
+//! The operating system's file system. Decides nothing: each call of [`Disk`] becomes the system's own, and each of its
+//! errors a [`DiskError`].
 
 use super::disk::{Disk, DiskError, DiskFile, DiskLock, SyncFor};
 use std::fs::{DirBuilder, File, OpenOptions};

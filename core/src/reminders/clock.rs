@@ -1,4 +1,5 @@
-//! Times of day, days of the week and quiet hours, as a person sets them.
+//! Times of day, days of the week and quiet hours, as a person sets them: how each is written and what is refused. Leaves
+//! to the rest of this room when a reminder comes.
 
 use std::borrow::Cow;
 use std::fmt;

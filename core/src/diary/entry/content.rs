@@ -1,4 +1,5 @@
-//! Every kind of thing an entry can tell.
+//! Every kind of thing an entry can tell, and under which name it is stored; stored names never change. Leaves to
+//! [`crate::diary::resolve`] what counts of it, and what it comes to, to [`crate::diary::state`] and the rule.
 
 use std::sync::Arc;
 

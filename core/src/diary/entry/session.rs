@@ -1,4 +1,5 @@
-//! What a session was: what was actually used, how long, how it ended, how it felt.
+//! What a session was: what was actually used, how long, how it ended, how it felt. Decides which part is the main one
+//! and which endings count as stopped; whether it is a full session is the rule's to say.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -1,4 +1,5 @@
-//! One frame: a sealed piece of the journal that opens alone and names its predecessor.
+//! One frame: a sealed piece of the journal that opens alone and names its predecessor. Decides what is bound to it.
+//! Leaves where it goes to [`super::journal`], and what one that is missing or broken means to [`super::scan`].
 
 use super::layout::{
     AROUND, FRAME_MOST, FileId, INNER, NONCE, PREFIX, SECTOR, Seq, TAG, Tag, Take,

@@ -1,4 +1,5 @@
-//! The journal file while it is open: where the next frame goes, and writing it.
+//! The journal file while it is open: where the next frame goes, and writing it. Leaves to [`super::frame`] what a frame
+//! is, and to [`super::scan`] what is found in a journal that is there.
 
 use super::errors::AppendError;
 use super::frame::{self, Content, FileKey, Frame, FrameError};

@@ -1,4 +1,5 @@
-//! The `keys` file: the wraps of the data key, one per keeper, and the sealed card, in two copies.
+//! The `keys` file: the wraps of the data key, one per keeper, and the sealed card, in two copies. Leaves what stands in
+//! a wrap to the keepers of [`crate::ports`], and how two copies outlast a torn write to [`super::doubled`].
 
 use super::doubled::{self, BlockKind, Doubled};
 use super::errors::{CreateError, OpenError};

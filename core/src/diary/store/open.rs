@@ -1,4 +1,5 @@
-//! Opening a diary: read, judge, and repair only what has to be repaired.
+//! Opening a diary: read, judge, and repair only what has to be repaired. Leaves to [`super::scan`] which bytes verify,
+//! to [`super::repair`] how what is broken is put right, and to FORMAT.md how everything lies.
 
 use super::card::Card;
 use super::errors::OpenError;

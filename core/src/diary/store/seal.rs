@@ -1,4 +1,5 @@
-//! Sealing: one key per purpose, one fresh nonce per sealing.
+//! Sealing: one key per purpose, one fresh nonce per sealing. Leaves who keeps the data key to [`crate::ports`], and
+//! where sealed bytes lie to the files beside this one.
 
 use super::layout::{NONCE, TAG, Tag};
 use crate::ports::{DataKey, Random, RandomError};

@@ -1,4 +1,4 @@
-//! What is to be practised, as the timer needs it.
+//! What is to be practised, as the timer needs it. Decides which plans cannot be timed; every minute is the plan's.
 
 use serde::{Deserialize, Serialize};
 

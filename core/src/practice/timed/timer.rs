@@ -1,4 +1,5 @@
-//! The state machine of a timed practice.
+//! The state machine of a timed practice: what each event does to its stage and its clock. Leaves what is kept of it to
+//! [`super::record`], what it comes to as a session to [`super::result`], and what a part takes to the plan.
 
 use std::fmt;
 

@@ -1,4 +1,5 @@
-//! From bytes to a tree: everything that can be refused before a type is known.
+//! From bytes to a tree: everything that can be refused before a type is known. Leaves what a type asks for to
+//! [`super::typed`].
 
 use std::cell::RefCell;
 use std::collections::HashSet;
