@@ -15,6 +15,7 @@
     )
 )]
 
+mod android;
 mod found;
 mod removals;
 mod tell;
@@ -100,14 +101,22 @@ fn show<'a>(
     let root = to.join("copy");
     fs::create_dir_all(&root)?;
     copy(from, &root, all)?;
+    let on_android = only.first().is_some_and(|first| first == "--android");
+    let only = only.get(usize::from(on_android)..).unwrap_or_default();
     let asked = |one: &Removal| only.is_empty() || only.contains(&format!("H{}", one.hazard));
-    let chosen: Vec<(u32, &Removal)> = (1..).zip(all).filter(|(_, one)| asked(one)).collect();
-    let names: BTreeSet<&str> =
-        chosen.iter().flat_map(|(_, one)| one.tests.iter().copied()).collect();
+    let chosen: Vec<&Removal> =
+        all.iter().filter(|one| asked(one) && android::is_one(one) == on_android).collect();
+    let built = to.join("built");
+    if on_android {
+        let shown = android::show(from, &root, &built.join("debug"), &chosen)?;
+        fs::write(to.join("table-android.md"), tell::table(&shown.lines))?;
+        return Ok(shown);
+    }
+    let names: BTreeSet<&str> = chosen.iter().flat_map(|one| one.tests.iter().copied()).collect();
     let homes = found::homes(from, &names)?;
-    let built = build(&root, &to.join("built"), &homes)?;
+    let programs = build(&root, &built, &homes)?;
     let mut places = BTreeMap::new();
-    for program in &built {
+    for program in &programs {
         for path in listed(program, &[])? {
             let name = path.rsplit("::").next().unwrap_or(&path).to_owned();
             if names.contains(name.as_str()) {
@@ -117,14 +126,14 @@ fn show<'a>(
     }
     let mut shown = Shown { lines: Vec::new(), broken: BTreeSet::new() };
     let mut tried = BTreeSet::new();
-    for (number, removal) in chosen {
+    for removal in chosen {
         let mut failed = None;
         for test in removal.tests {
             let at = places.get(*test).ok_or_else(|| format!("no program has the test {test}"))?;
             if tried.insert(*test) && !passes(at, 0)? {
                 shown.broken.insert(test);
             }
-            if failed.is_none() && !shown.broken.contains(test) && !passes(at, number)? {
+            if failed.is_none() && !shown.broken.contains(test) && !passes(at, removal.number())? {
                 failed = Some(*test);
             }
         }
@@ -150,7 +159,12 @@ fn copy(from: &Path, root: &Path, all: &[Removal]) -> Result<(), Failure> {
             project::put(root, path, &fs::read(from.join(path))?)?;
         }
     }
-    let kept: HashSet<PathBuf> = files.into_iter().collect();
+    let (name, text) = android::SWITCH;
+    let mut kept: HashSet<PathBuf> = files.into_iter().collect();
+    if all.iter().any(android::is_one) {
+        project::put(root, Path::new(name), text.as_bytes())?;
+        kept.insert(PathBuf::from(name));
+    }
     project::forget(root, Path::new(""), &kept)
 }
 

@@ -6,7 +6,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use crate::removals::{self, Removal};
-use crate::{found, weave};
+use crate::{android, found, weave};
 
 fn project() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../..")
@@ -50,9 +50,13 @@ fn every_removal_fits_the_code_of_today() {
 #[test]
 fn every_test_that_is_named_exists() {
     let all = removals::all();
-    let names: BTreeSet<&str> = all.iter().flat_map(|one| one.tests.iter().copied()).collect();
-    assert!(names.len() > 60);
-    found::homes(&project(), &names).unwrap();
+    let names = |android: bool| -> BTreeSet<&str> {
+        let of = all.iter().filter(|one| android::is_one(one) == android);
+        of.flat_map(|one| one.tests.iter().copied()).collect()
+    };
+    assert!(names(false).len() > 60 && names(true).len() > 8);
+    found::homes(&project(), &names(false)).unwrap();
+    android::classes(&project(), &names(true)).unwrap();
     assert!(found::homes(&project(), &BTreeSet::from(["there_is_no_such_test"])).is_err());
 }
 
@@ -85,8 +89,9 @@ fn every_hazard_has_a_removal_or_is_named_as_not_shown() {
 #[test]
 fn no_removal_stands_there_twice_and_each_takes_something_away() {
     let all = removals::all();
-    let mut seen = BTreeSet::new();
+    let (mut seen, mut numbers) = (BTreeSet::new(), BTreeSet::new());
     for one in &all {
+        assert!(numbers.insert(one.number()), "H{} {}: its number", one.hazard, one.control);
         assert!(seen.insert((one.hazard, one.control)), "H{} {} twice", one.hazard, one.control);
         assert_ne!(one.from.trim(), one.to.trim(), "H{} {}", one.hazard, one.control);
         assert!(!one.tests.is_empty(), "H{} {}", one.hazard, one.control);

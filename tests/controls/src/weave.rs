@@ -32,13 +32,22 @@ pub fn place(text: &str, removal: &Removal) -> Result<Range<usize>, Failure> {
     Ok(at..at + removal.from.len())
 }
 
+/// What asks in a file whether the removal of this number acts.
+fn switch(removal: &Removal) -> String {
+    let (file, number) = (removal.file, removal.number());
+    match file {
+        _ if file.ends_with(".kt") => format!("frond.home.removed({number})"),
+        _ if file.starts_with("core/") => format!("crate::mutant({number})"),
+        _ => format!("frond_core::mutant({number})"),
+    }
+}
+
 /// What stands in the copy instead. An expression stays one; a statement, which ends with a semicolon or a brace, too.
 /// Several removals of one and the same text stand behind one another.
-fn instead(removals: &[(u32, &Removal)]) -> String {
+fn instead(removals: &[&Removal]) -> String {
     let mut said = String::new();
-    for (number, removal) in removals.iter().rev() {
-        let within = removal.file.starts_with("core/");
-        let switch = format!("{}::mutant({number})", if within { "crate" } else { "frond_core" });
+    for removal in removals.iter().rev() {
+        let switch = switch(removal);
         let (from, to) = (if said.is_empty() { removal.from } else { &said }, removal.to);
         said = if to.contains(REMOVED) {
             to.replace(REMOVED, &switch)
@@ -51,31 +60,31 @@ fn instead(removals: &[(u32, &Removal)]) -> String {
     said
 }
 
-/// The files that are changed, as they stand in the copy. Removals are numbered from 1.
+/// The files that are changed, as they stand in the copy.
 ///
 /// # Errors
 /// Where a removal does not fit the code of today, or two of them fit the same place.
 pub fn woven(from: &Path, all: &[Removal]) -> Result<BTreeMap<PathBuf, String>, Failure> {
-    let mut by_file: BTreeMap<&str, Vec<(u32, &Removal)>> = BTreeMap::new();
-    for (number, removal) in (1..).zip(all) {
-        by_file.entry(removal.file).or_default().push((number, removal));
+    let mut by_file: BTreeMap<&str, Vec<&Removal>> = BTreeMap::new();
+    for removal in all {
+        by_file.entry(removal.file).or_default().push(removal);
     }
     by_file.entry(SWITCH).or_default();
     let mut files = BTreeMap::new();
     for (file, removals) in by_file {
         let text =
             fs::read_to_string(from.join(file)).map_err(|fault| format!("{file}: {fault}"))?;
-        let mut placed: BTreeMap<(usize, usize), Vec<(u32, &Removal)>> = BTreeMap::new();
-        for (number, removal) in removals {
+        let mut placed: BTreeMap<(usize, usize), Vec<&Removal>> = BTreeMap::new();
+        for removal in removals {
             let at = place(&text, removal)?;
-            placed.entry((at.start, at.end)).or_default().push((number, removal));
+            placed.entry((at.start, at.end)).or_default().push(removal);
         }
         let mut said = String::new();
         let mut done = 0;
         for ((start, end), removals) in placed {
             let instead = instead(&removals);
             // Of two that take the same text away only the first may say how the whole is to read.
-            let late = removals.iter().skip(1).any(|(_, one)| one.to.contains(REMOVED));
+            let late = removals.iter().skip(1).any(|one| one.to.contains(REMOVED));
             let Some(before) = text.get(done..start).filter(|_| removals.len() < 2 || !late) else {
                 return Err(format!("{file}: two removals do not fit together: {instead}").into());
             };

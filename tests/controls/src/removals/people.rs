@@ -152,4 +152,12 @@ pub(super) const ALL: &[Removal] = &[
         to: "self.filled(id, values, &mut slips).unwrap_or_default()",
         tests: &["a_missing_message_or_value_still_gives_something_to_read"],
     },
+    Removal {
+        hazard: 3,
+        control: "a size is said back in centimetres too, as the widest diameter",
+        file: "core/src/programme/readback/plain.rs",
+        from: "words.text(\"readback-widest\", &[(\"mm\", mm), (\"cm\", cm)])",
+        to: "{ let _: Value = cm; words.text(\"common-size\", &[(\"mm\", mm)]) }",
+        tests: &["sizes_are_said_in_millimetres_and_centimetres"],
+    },
 ];
