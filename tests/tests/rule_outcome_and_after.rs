@@ -26,6 +26,18 @@ fn o1_an_open_sign_pauses_with_or_without_a_programme() {
     let mut diary = Diary::default();
     diary.say(at(1, 9), report(Sign::Spotting, Tier::Note));
     assert_eq!(diary.kind(at(1, 20)), Hold);
+    for tier in [Tier::AskFirst, Tier::Stop, Tier::Emergency] {
+        let mut diary = on_b(&easy());
+        let sign = diary.say(at(1, 9), report(Sign::Fever, tier));
+        // Two ways to the same outcome, each on its own: with the reasons and without.
+        let kinds = |diary: &Diary| {
+            let fold = diary.fold();
+            [fold.assess(&at(1, 20)).outcome.kind(), fold.outcome(&at(1, 20)).kind()]
+        };
+        assert_eq!(kinds(&diary), [PauseAndCall; 2], "{tier:?} with a programme");
+        diary.say(at(1, 10), clearing(&[(sign, Sign::Fever)], false));
+        assert_eq!(kinds(&diary), [Hold; 2]);
+    }
 }
 
 #[test]

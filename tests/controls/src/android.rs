@@ -6,6 +6,7 @@ use std::fs;
 use std::path::Path;
 use std::process::{Command, Stdio};
 
+use frond_mutants::compile::{cargo, rendered};
 use frond_mutants::{Failure, project};
 
 use crate::removals::Removal;
@@ -61,13 +62,20 @@ pub fn classes(from: &Path, wanted: &BTreeSet<&str>) -> Result<BTreeMap<String, 
     }
 }
 
-/// Builds the app of the copy at `root` with the library in `built`, and lets each removal meet its tests.
+/// Builds the app of the copy at `root` with the library and its generator, which go into `target`, and lets each removal
+/// meet its tests.
 pub fn show<'a>(
     from: &Path,
     root: &Path,
-    built: &Path,
+    target: &Path,
     chosen: &[&'a Removal],
 ) -> Result<Shown<'a>, Failure> {
+    // The whole workspace, so that what was built for the other removals is not built again with other features.
+    let (succeeded, messages) = cargo(root, target, &["build", "--workspace", "--lib", "--bins"])?;
+    if !succeeded {
+        return Err(format!("the copy does not build:\n{}", rendered(&messages)).into());
+    }
+    let built = &target.join("debug");
     let names: BTreeSet<&str> = chosen.iter().flat_map(|one| one.tests.iter().copied()).collect();
     let classes = classes(from, &names)?;
     let all: BTreeSet<&str> = classes.values().map(String::as_str).collect();
@@ -106,7 +114,6 @@ fn run(
     maven.args((goal != "test").then_some("-o"));
     let output = maven
         .env("FROND_BUILT", built)
-        .env("CARGO_TARGET_DIR", built.parent().unwrap_or(built))
         .env("FROND_MUTANT", number.to_string())
         .stdin(Stdio::null())
         .output()?;

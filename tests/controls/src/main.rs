@@ -108,7 +108,7 @@ fn show<'a>(
         all.iter().filter(|one| asked(one) && android::is_one(one) == on_android).collect();
     let built = to.join("built");
     if on_android {
-        let shown = android::show(from, &root, &built.join("debug"), &chosen)?;
+        let shown = android::show(from, &root, &built, &chosen)?;
         fs::write(to.join("table-android.md"), tell::table(&shown.lines))?;
         return Ok(shown);
     }

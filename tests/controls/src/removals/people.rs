@@ -106,10 +106,10 @@ pub(super) const ALL: &[Removal] = &[
     },
     Removal {
         hazard: 11,
-        control: "while a code is asked for nothing is shown",
+        control: "locking puts the diary away",
         file: "core/src/whole/stand.rs",
-        from: "Err(Trouble::CodeAsked) => self.asks_code(),",
-        to: "Err(Trouble::CodeAsked) => if REMOVED { self.state = State::Stuck(Trouble::NotADiary) } else { self.asks_code() },",
+        from: "matches!(self.state, State::Open(_) | State::Shut)",
+        to: "false",
         tests: &["while_a_code_is_asked_for_nothing_of_the_diary_is_shown_whatever_is_asked"],
     },
     Removal {
@@ -142,7 +142,7 @@ pub(super) const ALL: &[Removal] = &[
         file: "core/src/programme/draft/check.rs",
         from: "self.chosen(top(\"intended_for\"), &draft.intended_for)",
         to: "Some(IntendedFor::Adult)",
-        tests: &["nothing_is_filled_in_by_the_program", "p4_each_mistake_stands_at_its_place"],
+        tests: &["h12_no_plan_is_finished_before_it_is_said_for_whom"],
     },
     Removal {
         hazard: 28,

@@ -11,7 +11,7 @@ pub(super) const ALL: &[Removal] = &[
         file: JUDGE,
         from: "self.fold.kept.signs.any_open() || self.pause_standing().is_some()",
         to: "self.pause_standing().is_some()",
-        tests: &["safety_property_on_random_diaries"],
+        tests: &["o1_an_open_sign_pauses_with_or_without_a_programme"],
     },
     Removal {
         hazard: 1,

@@ -147,10 +147,10 @@ pub(super) const ALL: &[Removal] = &[
     },
     Removal {
         hazard: 21,
-        control: "thoughts of self-harm are an emergency",
+        control: "thoughts of self-harm and danger at home are emergencies",
         file: SIGN,
-        from: "self == Sign::PainfulSwollenCalf || self.tier() == Tier::Emergency",
-        to: "self == Sign::PainfulSwollenCalf",
+        from: "self.facts().map_or(Tier::Stop, |facts| facts.tier)",
+        to: "match self { Sign::ThoughtsOfSelfHarm | Sign::DangerAtHome => Tier::Stop, other => other.facts().map_or(Tier::Stop, |facts| facts.tier) }",
         tests: &["every_caution_with_its_tier_question_source_and_mark"],
     },
     Removal {

@@ -16,7 +16,7 @@ pub(super) const ALL: &[Removal] = &[
         file: READING,
         from: "alone.then(|| words.text(\"reading-time-alone\", &[]))",
         to: "None",
-        tests: &["the_reading_says_in_this_order_what_a_clinician_needs"],
+        tests: &["a_sealed_summary_opens_with_its_key_alone_and_may_ask_for_time_alone"],
     },
     Removal {
         hazard: 29,
@@ -287,5 +287,13 @@ pub(super) const ALL: &[Removal] = &[
         from: "alone == TimeAlone::Please",
         to: "false",
         tests: &["a_sealed_summary_opens_with_its_key_alone_and_may_ask_for_time_alone"],
+    },
+    Removal {
+        hazard: 35,
+        control: "the same nickname is said beside each",
+        file: "core/src/screens/cabinet/people.rs",
+        from: "if person.doubled {",
+        to: "if !REMOVED && person.doubled {",
+        tests: &["h35_the_same_nickname_is_said_beside_each"],
     },
 ];

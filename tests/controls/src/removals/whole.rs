@@ -250,4 +250,12 @@ pub(super) const ALL: &[Removal] = &[
         to: "String::new()",
         tests: &["twelve_words"],
     },
+    Removal {
+        hazard: 33,
+        control: "the screen says what is out of reach before she decides",
+        file: "core/src/screens/erase.rs",
+        from: "std::iter::once(words.text(\"erase-reach-copies\", &[]))",
+        to: "std::iter::once(String::new())",
+        tests: &["erasing"],
+    },
 ];
