@@ -8,6 +8,7 @@ use frond_core::companion::{
 };
 use frond_core::diary::entry::{Content, Reason};
 use frond_core::diary::erase::Erase;
+use frond_core::ports::Disk;
 use frond_core::ports::sim::{SeededRandom, SimDisk};
 use frond_core::practice::breathing::PresetId;
 use frond_core::programme::values::{Line, Practice};
@@ -155,4 +156,27 @@ fn h38_a_summary_of_a_restored_diary_says_so_and_two_that_went_apart_have_one_ma
     assert!(!said.contains("Restored from a backup"));
     assert!(said_of_second.contains("Restored from a backup once"), "{said_of_second}");
     assert!(said.contains("heavy bleeding") && !said_of_second.contains("heavy bleeding"));
+}
+
+#[test]
+fn h33_what_lay_there_before_an_erase_does_not_open_with_the_keys_of_now() {
+    let mut home = Home::with_plan(START);
+    let moment = home.moment;
+    // Put under new keys once already: also then an erase has to make others.
+    let renewed = home.companion.new_keys(&keeper(), Recovery::None, &moment);
+    home.companion = renewed.ok().unwrap();
+    let (id, _) = home.tell(Told::Session(session(140, 8, Some(2))));
+    let at = |name: &str| Path::new(FOLDER).join(name);
+    let before = home.disk.content(&at("journal")).unwrap();
+    home.companion = home.companion.erase(Erase::Entry(id), &keeper(), &moment).ok().unwrap();
+    let keys = home.disk.content(&at("keys")).unwrap();
+    let tried = SimDisk::new();
+    tried.create_folder(Path::new(FOLDER)).unwrap();
+    tried.tamper(&at("keys"), keys);
+    tried.tamper(&at("journal"), before);
+    let opened = Companion::open(&ports(&tried, 3), Path::new(FOLDER), &keeper(), "en", &moment);
+    if let Ok(companion) = opened {
+        let entries = companion.entries().unwrap();
+        assert!(entries.iter().all(|entry| entry.id != id), "it can be read again");
+    }
 }

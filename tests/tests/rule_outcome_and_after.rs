@@ -174,6 +174,7 @@ fn s1_signs_keep_their_identity_and_close_only_by_naming() {
 fn s1_a_revision_that_lists_it_closes_a_sign() {
     let mut diary = on_b(&easy());
     let sign = diary.say(at(1, 9), report(Sign::Fever, Tier::Stop));
+    let other = diary.say(at(1, 10), report(Sign::BloodInUrine, Tier::Stop));
     let seen = json!([{"entry": sign.to_string(), "sign": "fever"}]);
     let mut same = easy();
     same["signs_seen"] = seen.clone();
@@ -182,6 +183,10 @@ fn s1_a_revision_that_lists_it_closes_a_sign() {
     let mut higher = programme(2, ladder(), json!({}));
     higher["signs_seen"] = seen;
     diary.say(at(3, 9), accept(&higher));
+    let open: Vec<EntryId> =
+        diary.assess(at(3, 20)).open_signs.iter().map(|one| one.key.entry).collect();
+    assert_eq!(open, [other], "the one it does not name stays open");
+    diary.say(at(3, 10), clearing(&[(other, Sign::BloodInUrine)], false));
     assert_eq!(diary.kind(at(3, 20)), Hold);
 }
 

@@ -231,21 +231,26 @@ pub(super) const ALL: &[Removal] = &[
     },
     Removal {
         hazard: 35,
-        control: "an older one is never read in the place of the newest",
+        control: "a rule is tried on the newest summary of each diary",
         file: CABINET,
         from: "(digest.made.millis(), digest.summary) > (own.made.millis(), own.summary)",
         to: "(digest.made.millis(), digest.summary) < (own.made.millis(), own.summary)",
-        tests: &[
-            "an_older_one_of_a_diary_is_kept_and_said",
-            "several_summaries_of_a_diary_are_one_person_read_by_the_newest",
-        ],
+        tests: &["h35_of_each_diary_the_newest_is_taken_whatever_came_last"],
+    },
+    Removal {
+        hazard: 35,
+        control: "an older one never stands in the place of the newest",
+        file: "core/src/screens/cabinet/people.rs",
+        from: "(one.made.millis(), one.summary) > (than.made.millis(), than.summary)",
+        to: "(one.made.millis(), one.summary) < (than.made.millis(), than.summary)",
+        tests: &["several_summaries_of_a_diary_are_one_person_read_by_the_newest"],
     },
     Removal {
         hazard: 35,
         control: "the index is believed only where its seal is bound to the file's name",
         file: CABINET,
         from: "Digest::decode(&self.digests.open(&place, sealed).ok()?)",
-        to: "{ let names: Vec<FileName> = self.store.names().ok()?; names.iter().find_map(|one| Digest::decode(&self.digests.open(&[PLACE, &one.0].concat(), sealed).ok()?)).or(Digest::decode(&self.digests.open(&place, sealed).ok()?)) }",
+        to: "{ let names: Vec<FileName> = self.store.names().ok()?; names.iter().find_map(|one| Digest::decode(&self.digests.open(&[PLACE, &one.0].concat(), sealed).ok()?)) }",
         tests: &["a_digest_put_in_anothers_place_or_kept_under_other_keys_is_not_believed"],
     },
     Removal {

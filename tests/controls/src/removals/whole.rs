@@ -170,10 +170,7 @@ pub(super) const ALL: &[Removal] = &[
         file: "core/src/diary/store/renew.rs",
         from: "let data_key = DataKey::new(random.as_ref())?;",
         to: "let data_key = if REMOVED { DataKey::from_bytes(zeroize::Zeroizing::new([7; 32])) } else { DataKey::new(random.as_ref())? };",
-        tests: &[
-            "an_erase_cut_short_anywhere_leaves_all_of_it_or_nothing_that_opens",
-            "a_renewal_cut_short_leaves_the_old_diary_or_the_new_one",
-        ],
+        tests: &["h33_what_lay_there_before_an_erase_does_not_open_with_the_keys_of_now"],
     },
     Removal {
         hazard: 33,
