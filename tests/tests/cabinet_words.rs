@@ -239,3 +239,29 @@ fn the_charts_of_a_summary() {
         assert!(chart.table.rows.len() < 40, "{}: only the days shown", chart.name);
     }
 }
+
+#[test]
+fn h35_the_same_nickname_is_said_beside_each() {
+    let named = |all: &[Digest]| -> Vec<String> {
+        let screen = PeopleScreen::new(
+            &Words::for_language("en"),
+            all.iter(),
+            &PeopleAsked { order: PeopleOrder::Nickname, ..PeopleAsked::default() },
+        );
+        let said = |line: &frond_core::screens::PersonLine| {
+            let mut facts = line.facts.iter();
+            facts.find(|fact| fact.contains("Another diary has the same nickname")).cloned()
+        };
+        screen.people.iter().filter_map(said).collect()
+    };
+    let one = |number: u64| {
+        let one = Invented::new(number, 21);
+        Digest::of(&received(&one.summary(), &one))
+    };
+    let (first, mut second) = (one(1), one(2));
+    assert!(named(&[first.clone(), second.clone()]).is_empty());
+    second.nickname.clone_from(&first.nickname);
+    let said = named(&[first.clone(), second.clone()]);
+    assert_eq!(said.len(), 2, "beside each");
+    assert_ne!(said[0], said[1], "each with the beginning of its own mark");
+}

@@ -263,6 +263,10 @@ fn d1_stay_here_looks_like_an_ordinary_hold() {
     let stay = staying.json(Request::Suggestion);
     assert_eq!(stay["outcome"], "hold");
     assert_eq!(stay["says"], hold["says"]);
+    // Nothing on the screen tells that it was asked for.
+    assert_eq!(stay["bars"], serde_json::json!(["For now, this step."]));
+    let told = stay["actions"].to_string().to_lowercase();
+    assert!(!told.contains("no longer") && told.contains("go on as my plan says"), "{told}");
     staying.tell(Told::StayHere(false));
     assert_eq!(staying.json(Request::Suggestion)["outcome"], "step_up");
 }

@@ -224,6 +224,7 @@ fn questions_say_that_nobody_reads_them_and_where_to_call() {
     let mut home = Home::with_plan(START);
     let screen = home.json(Request::Questions);
     assert!(said(&screen).contains("Nobody reads these until you share them."));
+    assert!(said(&screen).contains("Is it something that cannot wait? Then call."));
     assert!(screen["actions"].as_array().unwrap().iter().any(|a| a["does"] == "stop_and_call"));
 }
 

@@ -207,7 +207,9 @@ fn another_programme_is_said_and_is_no_revision() {
     let handed = signed(&another.to_string(), &key(1), None);
     let screen = shown(&mut home, &handed);
     assert!(screen.knowing.is_empty());
-    assert_eq!(screen.different.unwrap().lines.len(), 1, "said, and not compared line by line");
+    let different = screen.different.unwrap().lines;
+    assert_eq!(different.len(), 1, "said, and not compared line by line");
+    assert!(different[0].starts_with("It is another plan, not a new revision of yours."));
     assert!(screen.yours.is_some(), "is this yours stays");
     home.tell(told(&handed, &[]));
     // Back to the first one: an older revision of it than was used before is older all the same.

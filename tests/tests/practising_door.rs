@@ -176,7 +176,9 @@ fn h17_stop_is_the_first_button_and_is_heard_though_the_disk_is_full() {
     assert_eq!(screen.buttons.first().map(|button| button.event), Some(Event::Stop));
     let screen = running(during(&mut home, Event::Begin { part: 0 }));
     assert_eq!(screen.buttons.first().map(|button| button.event), Some(Event::Stop));
-    home.disk.fail(frond_core::ports::sim::Call::Write, 1, true);
+    // From the very next write on. What is no stop is refused then, so the disk really is full.
+    home.disk.fail(frond_core::ports::sim::Call::Write, 0, true);
+    assert!(home.companion.ask(Request::During(Event::Pause), &home.moment).is_err());
     let Screen::Stopped(screen) = during(&mut home, Event::Stop) else { panic!() };
     assert!(screen.stopped.let_out.is_some());
 }

@@ -26,6 +26,18 @@ fn o1_an_open_sign_pauses_with_or_without_a_programme() {
     let mut diary = Diary::default();
     diary.say(at(1, 9), report(Sign::Spotting, Tier::Note));
     assert_eq!(diary.kind(at(1, 20)), Hold);
+    for tier in [Tier::AskFirst, Tier::Stop, Tier::Emergency] {
+        let mut diary = on_b(&easy());
+        let sign = diary.say(at(1, 9), report(Sign::Fever, tier));
+        // Two ways to the same outcome, each on its own: with the reasons and without.
+        let kinds = |diary: &Diary| {
+            let fold = diary.fold();
+            [fold.assess(&at(1, 20)).outcome.kind(), fold.outcome(&at(1, 20)).kind()]
+        };
+        assert_eq!(kinds(&diary), [PauseAndCall; 2], "{tier:?} with a programme");
+        diary.say(at(1, 10), clearing(&[(sign, Sign::Fever)], false));
+        assert_eq!(kinds(&diary), [Hold; 2]);
+    }
 }
 
 #[test]
@@ -162,6 +174,7 @@ fn s1_signs_keep_their_identity_and_close_only_by_naming() {
 fn s1_a_revision_that_lists_it_closes_a_sign() {
     let mut diary = on_b(&easy());
     let sign = diary.say(at(1, 9), report(Sign::Fever, Tier::Stop));
+    let other = diary.say(at(1, 10), report(Sign::BloodInUrine, Tier::Stop));
     let seen = json!([{"entry": sign.to_string(), "sign": "fever"}]);
     let mut same = easy();
     same["signs_seen"] = seen.clone();
@@ -170,6 +183,10 @@ fn s1_a_revision_that_lists_it_closes_a_sign() {
     let mut higher = programme(2, ladder(), json!({}));
     higher["signs_seen"] = seen;
     diary.say(at(3, 9), accept(&higher));
+    let open: Vec<EntryId> =
+        diary.assess(at(3, 20)).open_signs.iter().map(|one| one.key.entry).collect();
+    assert_eq!(open, [other], "the one it does not name stays open");
+    diary.say(at(3, 10), clearing(&[(other, Sign::BloodInUrine)], false));
     assert_eq!(diary.kind(at(3, 20)), Hold);
 }
 

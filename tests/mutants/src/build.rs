@@ -2,24 +2,13 @@
 
 use std::collections::HashSet;
 use std::ops::Range;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
+use std::path::Path;
 
+use frond_mutants::compile::{Program, cargo, errors, programs, rendered};
 use serde_json::Value;
 
 use crate::Failure;
 use crate::copy::Copy;
-
-/// A program of tests.
-#[derive(Clone, Debug)]
-pub struct Program {
-    /// What it is called: a test target's name.
-    pub name: String,
-    /// Where it lies.
-    pub path: PathBuf,
-    /// The folder it is run in, as cargo does.
-    pub folder: PathBuf,
-}
 
 /// What was built.
 pub struct Built {
@@ -71,45 +60,17 @@ pub fn build(
 /// The core's own tests, then those of frond-tests: two commands, so that either can be had without the other.
 fn both(copy: &Copy, target: &Path, tests: &[String]) -> Result<(bool, Vec<Value>), Failure> {
     let core = ["test", "--no-run", "-p", "frond-core", "--lib", "--features", "sim"];
-    let (mut succeeded, mut messages) = cargo(copy, target, &core)?;
+    let (mut succeeded, mut messages) = cargo(&copy.root, target, &core)?;
     if succeeded && !tests.is_empty() {
         let mut arguments = vec!["test", "--no-run", "-p", "frond-tests"];
         for test in tests {
             arguments.extend(["--test", test.as_str()]);
         }
-        let (also, more) = cargo(copy, target, &arguments)?;
+        let (also, more) = cargo(&copy.root, target, &arguments)?;
         succeeded = also;
         messages.extend(more);
     }
     Ok((succeeded, messages))
-}
-
-fn cargo(copy: &Copy, target: &Path, arguments: &[&str]) -> Result<(bool, Vec<Value>), Failure> {
-    let output = Command::new("cargo")
-        .args(arguments)
-        .args(["--locked", "--message-format=json"])
-        .current_dir(&copy.root)
-        .env("CARGO_TARGET_DIR", target)
-        .stdin(Stdio::null())
-        .stderr(Stdio::inherit())
-        .output()?;
-    let text = String::from_utf8(output.stdout)?;
-    let messages = text.lines().filter_map(|line| serde_json::from_str(line).ok()).collect();
-    Ok((output.status.success(), messages))
-}
-
-fn errors(messages: &[Value]) -> impl Iterator<Item = &Value> {
-    messages
-        .iter()
-        .filter(|one| one["reason"] == "compiler-message")
-        .map(|one| &one["message"])
-        .filter(|one| {
-            one["level"] == "error" && one["spans"].as_array().is_some_and(|s| !s.is_empty())
-        })
-}
-
-fn rendered(messages: &[Value]) -> String {
-    errors(messages).filter_map(|one| one["rendered"].as_str()).collect()
 }
 
 /// The mutants that each error speaks of.
@@ -137,14 +98,4 @@ fn mutants_at(copy: &Copy, span: &Value) -> Option<Vec<u32>> {
     let source = copy.sources.iter().find(|source| source.path == Path::new(file))?;
     let numbers = source.woven.spoken_of(&bytes);
     (!numbers.is_empty()).then(|| numbers.to_vec())
-}
-
-fn programs(messages: &[Value]) -> Vec<Program> {
-    let program = |one: &Value| {
-        let path = PathBuf::from(one["executable"].as_str()?);
-        let folder = Path::new(one["manifest_path"].as_str()?).parent()?.to_owned();
-        let name = one["target"]["name"].as_str()?.to_owned();
-        (one["profile"]["test"] == true).then_some(Program { name, path, folder })
-    };
-    messages.iter().filter_map(program).collect()
 }

@@ -6,10 +6,11 @@ use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
 
+use frond_mutants::compile::Program;
+use frond_mutants::process::{Ended, Limits, run};
+
 use crate::Failure;
-use crate::build::Program;
 use crate::known::Test;
-use crate::process::{Ended, Limits, run};
 
 /// What became of a mutant.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -8,9 +8,10 @@ use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
 
+use frond_mutants::compile::Program;
+use frond_mutants::process::{Ended, Limits, listed, run};
+
 use crate::Failure;
-use crate::build::Program;
-use crate::process::{Ended, Limits, run};
 
 /// A test, as it is without a mutant.
 #[derive(Clone, Debug)]
@@ -77,19 +78,6 @@ pub fn tests(
         return Err("no test was found".into());
     }
     Ok(tests)
-}
-
-fn listed(program: &Program, more: &[&str]) -> Result<Vec<String>, Failure> {
-    let output = std::process::Command::new(&program.path)
-        .args(["--list", "--format", "terse"])
-        .args(more)
-        .current_dir(&program.folder)
-        .output()?;
-    if !output.status.success() {
-        return Err(format!("{} does not list its tests", program.name).into());
-    }
-    let text = String::from_utf8(output.stdout)?;
-    Ok(text.lines().filter_map(|line| line.strip_suffix(": test")).map(str::to_owned).collect())
 }
 
 /// Runs a test alone, or reads what an earlier run of the same program wrote down of it.

@@ -22,7 +22,6 @@ mod copy;
 mod kept;
 mod known;
 mod outcome;
-mod process;
 mod weave;
 
 #[cfg(test)]
@@ -38,8 +37,7 @@ use chase::{Chased, Fate};
 use copy::{Copy, ROOMS};
 use outcome::Line;
 
-/// Whatever went wrong, with words for it.
-pub type Failure = Box<dyn std::error::Error + Send + Sync>;
+use frond_mutants::Failure;
 
 fn main() -> ExitCode {
     match Asked::read(std::env::args().skip(1)).and_then(|asked| go(&asked)) {

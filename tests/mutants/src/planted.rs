@@ -2,7 +2,7 @@
 /// Whether the mutant of this number acts. The number comes from the environment and is read once; where a file is
 /// named instead, the numbers that are asked for are written to it, each once.
 #[inline]
-pub(crate) fn mutant(number: u32) -> bool {
+pub fn mutant(number: u32) -> bool {
     let chosen = planted::CHOSEN.load(std::sync::atomic::Ordering::Relaxed);
     if chosen < planted::RECORDING { chosen == number } else { planted::look(number) }
 }

@@ -8,7 +8,7 @@ use std::sync::mpsc;
 use std::time::{Duration, Instant};
 
 use crate::Failure;
-use crate::build::Program;
+use crate::compile::Program;
 
 /// How a run ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -111,6 +111,23 @@ pub fn run(
         None => Ended::Failed,
     };
     Ok((ended, began.elapsed()))
+}
+
+/// The names of a program's tests; `more` are options for it.
+///
+/// # Errors
+/// Where it does not list them.
+pub fn listed(program: &Program, more: &[&str]) -> Result<Vec<String>, Failure> {
+    let output = Command::new(&program.path)
+        .args(["--list", "--format", "terse"])
+        .args(more)
+        .current_dir(&program.folder)
+        .output()?;
+    if !output.status.success() {
+        return Err(format!("{} does not list its tests", program.name).into());
+    }
+    let text = String::from_utf8(output.stdout)?;
+    Ok(text.lines().filter_map(|line| line.strip_suffix(": test")).map(str::to_owned).collect())
 }
 
 /// Ends a run with whatever it began: its whole group.

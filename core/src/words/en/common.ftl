@@ -90,7 +90,7 @@ action-feels-ready = Would you like to try the next step?
 action-try = Try it
 action-stay = Stay where I am
 action-stay-here = Stay here for now
-action-stay-here-end = I no longer want to stay here
+action-stay-here-end = Go on as my plan says
 action-take-back = Take this back
 
 trouble-free-space = There is no room left on this device, so this was not kept. What you wrote before is safe. Free some space and try again.

@@ -63,7 +63,7 @@ phone-lock-limit-keys = If the lock of the phone is taken away or the phone is r
 
 ## The twelve words.
 
-phone-phrase-alone = Do this when nobody else can see the screen.
+phone-phrase-alone = Do this when nobody else can see the screen or hear it read out.
 phone-phrase-paper = Write on paper, not into this phone. Whoever finds the words can open your diary.
 phone-phrase-check = Look at your paper. Then it is sure that the words are there when you need them.
 phone-phrase-hint = In their order. Small or large letters do not matter, and the first four letters of each word are enough.

@@ -72,7 +72,7 @@ action-feels-ready = ¿Te gustaría probar el paso siguiente?
 action-try = Probarlo
 action-stay = Quedarme donde estoy
 action-stay-here = Quedarme aquí por ahora
-action-stay-here-end = Ya no quiero quedarme aquí
+action-stay-here-end = Continuar como dice mi plan
 action-take-back = Retirar esto
 
 trouble-free-space = No queda espacio en este dispositivo, así que esto no se ha guardado. Lo que escribiste antes está a salvo. Libera algo de espacio e inténtalo de nuevo.

@@ -62,7 +62,7 @@ phone-lock-limit-keys = Si se quita el bloqueo del teléfono o se restablece el 
 
 ## Las doce palabras.
 
-phone-phrase-alone = Hazlo cuando nadie más pueda ver la pantalla.
+phone-phrase-alone = Hazlo cuando nadie más pueda ver la pantalla ni oír cómo se lee en voz alta.
 phone-phrase-paper = Escríbelas en papel, no en este teléfono. Quien encuentre las palabras puede abrir tu diario.
 phone-phrase-check = Mira tu papel. Así es seguro que las palabras estarán ahí cuando las necesites.
 phone-phrase-hint = En su orden. Las mayúsculas y minúsculas dan igual, y bastan las cuatro primeras letras de cada palabra.

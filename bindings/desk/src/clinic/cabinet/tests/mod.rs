@@ -164,6 +164,25 @@ fn an_older_one_of_a_diary_is_kept_and_said() {
     assert!(matches!(elsewhere.bring(&mut other, &person.open_file()), Ok(Taken::New(_))));
 }
 
+#[test]
+fn h35_of_each_diary_the_newest_is_taken_whatever_came_last() {
+    let (person, other) = (invented(4), invented(5));
+    let earlier = person.earlier(12).open_form(&person.identity()).unwrap();
+    let newest = arrive(&person.open_file(), &Desk::new().keys.open_with(), None).unwrap();
+    for files in [[&person.open_file(), &earlier], [&earlier, &person.open_file()]] {
+        let desk = Desk::new();
+        let mut cabinet = desk.open(IndexKind::Plain);
+        for file in files {
+            desk.bring(&mut cabinet, file).unwrap();
+        }
+        desk.bring(&mut cabinet, &other.open_file()).unwrap();
+        let taken = cabinet.newest();
+        assert_eq!(taken.len(), 2, "one for each diary");
+        let own = taken.iter().find(|one| one.diary == person.identity().id).unwrap();
+        assert_eq!(own.summary, newest.digest.summary);
+    }
+}
+
 /// The same diary, signed by somebody else.
 fn by_another(of: &Invented) -> Vec<u8> {
     let mut identity = invented(999).identity();

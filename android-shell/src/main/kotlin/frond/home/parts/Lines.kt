@@ -1,7 +1,6 @@
 package frond.home.parts
 
 import android.annotation.SuppressLint
-import android.content.Context
 import android.text.Editable
 import android.text.InputFilter
 import android.text.InputType
@@ -15,6 +14,8 @@ import android.view.inputmethod.EditorInfo
 import android.widget.EditText
 import android.widget.LinearLayout
 import frond.home.R
+import frond.home.duties.leaving.Cover
+import frond.home.duties.leaving.SecretField
 
 // What is typed: a line, a passage, a secret, a whole number. The keyboard is asked not to learn from it, nothing fills
 // it in by itself, and it is in no saved state.
@@ -85,14 +86,14 @@ fun Parts.passage(name: String, label: String, initial: String = "", longest: In
     }
 
 /**
- * Something secret. It is in no saved state, and can be neither copied nor learned. [open]: it is seen while it is typed, as
+ * Something secret. It is in no saved state, and can be neither copied nor learned, hidden or shown ([SecretField]). [open]: it is seen while it is typed, as
  * words from paper are. [keeps]: it stays in memory while the form is shown again, so that it need not be typed twice; what
  * opens the app is never kept.
  */
 fun Parts.secret(name: String, label: String, hint: String? = null, open: Boolean = false, keeps: Boolean = false): Written {
     val hides = if (open) InputType.TYPE_TEXT_VARIATION_VISIBLE_PASSWORD else InputType.TYPE_TEXT_VARIATION_PASSWORD
     val field = written(
-        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or hides, if (keeps) form.drafts else Drafts(),
+        name, label, "", null, hint, InputType.TYPE_CLASS_TEXT or hides, if (keeps) form.drafts else Drafts(), SecretField(context),
     )
     field.edit.sensitive()
     if (open) {
@@ -115,22 +116,30 @@ fun Parts.secret(name: String, label: String, hint: String? = null, open: Boolea
     return field
 }
 
-private fun Parts.written(name: String, label: String, initial: String, longest: Int?, hint: String?, type: Int, drafts: Drafts = form.drafts): Written {
+private fun Parts.written(
+    name: String,
+    label: String,
+    initial: String,
+    longest: Int?,
+    hint: String?,
+    type: Int,
+    drafts: Drafts = form.drafts,
+    edit: EditText = EditText(context),
+): Written {
     val labelled = Labelled(context, label, hint)
-    val edit = typed(context, labelled, type)
+    edit.typed(labelled, type)
     if (longest != null) edit.filters = arrayOf(InputFilter.LengthFilter(longest))
     labelled.control(edit)
     return Written(name, labelled, edit, drafts, initial).also { put(labelled, it) }
 }
 
 @SuppressLint("InlinedApi")
-private fun typed(context: Context, labelled: Labelled, type: Int): EditText = EditText(context).apply {
+private fun EditText.typed(labelled: Labelled, type: Int): EditText = apply {
     id = View.generateViewId()
     labelled.label.labelFor = id
     letters(R.dimen.text_body, R.color.text, tight = true)
     inputType = type or InputType.TYPE_TEXT_FLAG_NO_SUGGESTIONS
-    imeOptions = EditorInfo.IME_FLAG_NO_PERSONALIZED_LEARNING or EditorInfo.IME_FLAG_NO_EXTRACT_UI
-    importantForAutofill = View.IMPORTANT_FOR_AUTOFILL_NO
+    Cover.ownWords(this)
     isSaveEnabled = false
     background = context.shape(R.color.surface, R.dimen.radius_small, R.color.edge)
     ring(R.dimen.radius_small)
@@ -186,7 +195,7 @@ class Whole internal constructor(
 fun Parts.number(name: String, label: String, range: IntRange, initial: Int? = null, hint: String? = null): Whole {
     val labelled = Labelled(context, label, hint)
     val row = row(context)
-    val edit = typed(context, labelled, InputType.TYPE_CLASS_NUMBER).apply {
+    val edit = EditText(context).typed(labelled, InputType.TYPE_CLASS_NUMBER).apply {
         inputType = InputType.TYPE_CLASS_NUMBER
         gravity = Gravity.CENTER
         textAlignment = View.TEXT_ALIGNMENT_CENTER

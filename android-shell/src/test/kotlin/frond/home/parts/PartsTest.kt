@@ -1,7 +1,11 @@
 package frond.home.parts
 
 import android.app.Activity
+import android.content.ClipboardManager
 import android.os.Bundle
+import android.text.method.PasswordTransformationMethod
+import android.view.accessibility.AccessibilityNodeInfo
+import android.view.inputmethod.EditorInfo
 import android.widget.EditText
 import frond.home.R
 import frond.home.looked.FrondRunner
@@ -154,6 +158,41 @@ class PartsTest {
         assertTrue("and at the field", "Say with whom." in said)
         parts.wrongs(emptyList())
         assertFalse(box.isShown)
+    }
+
+    // The field itself is tried in LeavingTest; here, that the app asks for secrets in no other.
+    @Test
+    fun `nothing can be copied out of a field for a code or the twelve words, hidden or shown`() {
+        val activity = shown {
+            title("t")
+            secret("code", "The code")
+            secret("words", "The twelve words", open = true)
+        }
+        val board = activity.getSystemService(ClipboardManager::class.java)
+        val fields = all(activity.window.decorView).filterIsInstance<EditText>()
+        assertEquals(2, fields.size)
+        val tried = {
+            for (field in fields) {
+                field.setText("witch collapse practice feed")
+                field.requestFocus()
+                field.selectAll()
+                settle()
+                for (id in listOf(android.R.id.copy, android.R.id.cut, android.R.id.shareText)) field.onTextContextMenuItem(id)
+                field.performAccessibilityAction(AccessibilityNodeInfo.ACTION_COPY, null)
+                field.performAccessibilityAction(AccessibilityNodeInfo.ACTION_CUT, null)
+                settle()
+                assertFalse(board.hasPrimaryClip())
+                assertEquals("witch collapse practice feed", field.text.toString())
+                assertFalse("no dragging either", field.isLongClickable)
+                assertFalse("nothing in a saved state", field.isSaveEnabled)
+                assertTrue(field.imeOptions and EditorInfo.IME_FLAG_NO_PERSONALIZED_LEARNING != 0)
+            }
+        }
+        assertTrue("hidden at first", fields[0].transformationMethod is PasswordTransformationMethod)
+        tried()
+        all(activity.window.decorView).filterIsInstance<Press>().single { it.text == words.showSecret }.performClick()
+        assertEquals("shown", null, fields[0].transformationMethod)
+        tried()
     }
 
     @Test
