@@ -1,6 +1,10 @@
 //! What can be followed and sent on one of our own pages. Reads only what the templates write.
 
+/// What the buttons of a form with several are called.
+const THEN: &str = "then";
+
 /// A form with what stands in it; where nothing does, something.
+#[derive(Clone)]
 pub struct Form {
     /// Where it is sent.
     pub to: String,
@@ -9,9 +13,13 @@ pub struct Form {
 }
 
 impl Form {
-    /// The names of its fields, each once.
+    /// The names of its fields, each once, and its button.
     pub fn names(&self) -> Vec<String> {
-        let mut names: Vec<String> = self.fields.iter().map(|(name, _)| sort_of(name)).collect();
+        let named = |(name, value): &(String, String)| match name.as_str() {
+            THEN => format!("{name} {}", sort_of(value)),
+            _ => sort_of(name),
+        };
+        let mut names: Vec<String> = self.fields.iter().map(named).collect();
         names.sort();
         names.dedup();
         names
@@ -63,10 +71,26 @@ pub fn ways(page: &str) -> Vec<String> {
     ways.collect()
 }
 
-/// The forms of a page.
+/// The forms of a page; one with several buttons once for each. Of a draft's page the buttons stand outside too.
 pub fn forms(page: &str) -> Vec<Form> {
-    let forms = page.split("<form").skip(1).filter_map(|rest| rest.split("</form>").next());
-    forms.filter_map(form).collect()
+    let texts = page.split("<form").skip(1).filter_map(|rest| rest.split("</form>").next());
+    let mut forms = Vec::new();
+    for text in texts {
+        let Some(form) = form(text) else { continue };
+        let all = if text.contains("name=\"shape\"") { page } else { text };
+        let buttons = all.split("<button").skip(1).filter_map(|tag| tag.split('>').next());
+        let buttons = buttons.filter(|head| value(head, "name").as_deref() == Some(THEN));
+        let before = forms.len();
+        for then in buttons.filter_map(|head| value(head, "value")) {
+            let mut own = form.clone();
+            own.fields.push((THEN.to_owned(), then));
+            forms.push(own);
+        }
+        if forms.len() == before {
+            forms.push(form);
+        }
+    }
+    forms
 }
 
 fn form(text: &str) -> Option<Form> {
@@ -79,6 +103,9 @@ fn form(text: &str) -> Option<Form> {
         let kind = value(head, "type").unwrap_or_default();
         // Of some choices the first one.
         if kind == "radio" && fields.iter().any(|(own, _)| *own == name) {
+            continue;
+        }
+        if name == THEN {
             continue;
         }
         if head.starts_with("input") || head.starts_with("button") {

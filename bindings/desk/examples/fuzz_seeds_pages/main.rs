@@ -17,7 +17,7 @@ mod html;
 use given::given;
 
 /// So many files of one reader.
-const MOST: usize = 160;
+const MOST: usize = 120;
 /// So many requests before the one that is new.
 const DEEPEST: usize = 4;
 /// Between one request and the next.
