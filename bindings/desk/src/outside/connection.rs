@@ -21,9 +21,14 @@ const PORT: u16 = 4711;
 const REFUSED: &str = "Not from here.";
 const INSIDE: &str = "What is inside.";
 
+/// How often whoever reads is told to wait before it is told that nothing more comes: whoever has sent everything
+/// waits for the answer, and an end in the middle of it breaks it off.
+const PATIENCE: u8 = 64;
+
 /// Everything that was sent and everything that was answered.
 struct Wire {
     sent: io::Cursor<Vec<u8>>,
+    waited: u8,
     answered: Arc<Mutex<Vec<u8>>>,
 }
 
@@ -62,7 +67,11 @@ fn wired(bytes: &[u8], guard: Guard) -> (Vec<u8>, bool) {
     });
     let router = Router::new().route("/", inside).layer(from_fn_with_state(guard, watch));
     let answered: Arc<Mutex<Vec<u8>>> = Arc::default();
-    let wire = Wire { sent: io::Cursor::new(bytes.to_vec()), answered: answered.clone() };
+    let wire = Wire {
+        sent: io::Cursor::new(bytes.to_vec()),
+        waited: 0,
+        answered: answered.clone(),
+    };
     let ended = wait_for(async { connections::connection(wire, router, Arc::default()).await });
     let answered = answered.lock().expect("nobody else has it").clone();
     (answered, ended.is_ok())
@@ -71,13 +80,18 @@ fn wired(bytes: &[u8], guard: Guard) -> (Vec<u8>, bool) {
 impl Read for Wire {
     fn poll_read(
         self: Pin<&mut Self>,
-        _: &mut Context<'_>,
+        context: &mut Context<'_>,
         mut into: ReadBufCursor<'_>,
     ) -> Poll<io::Result<()>> {
-        let sent = &mut self.get_mut().sent;
+        let Self { sent, waited, .. } = self.get_mut();
         let from = usize::try_from(sent.position()).unwrap_or(usize::MAX);
         let rest = sent.get_ref().get(from..).unwrap_or_default();
         let now = rest.get(..rest.len().min(into.remaining())).unwrap_or_default();
+        if now.is_empty() && *waited < PATIENCE {
+            *waited += 1;
+            context.waker().wake_by_ref();
+            return Poll::Pending;
+        }
         into.put_slice(now);
         sent.set_position(sent.position() + now.len() as u64);
         Poll::Ready(Ok(()))
