@@ -11,7 +11,7 @@ import { PASSPHRASE, folder, serve } from "../browser/lib/server.mjs";
 import { passerby, watched } from "./lib/figures.mjs";
 import { Told, people } from "./lib/people.mjs";
 import { strangers } from "./lib/strangers.mjs";
-import { FORM, bare, keeping, once } from "./lib/wire.mjs";
+import { FORM, bare, files, keeping, once } from "./lib/wire.mjs";
 
 const SECONDS = Number(process.env.FROND_LOAD_SECONDS ?? 10);
 const AT_ONCE = 200;
@@ -172,3 +172,33 @@ test("when all places are taken, whoever comes is let in and the one who was lef
   if (open.files.length > 0) assert.ok(open.files[0] <= FILES_MOST, `open files: ${open.told()}`);
   for (const { socket } of idle) socket.destroy();
 });
+
+// Too slow for every run: the body's time is a minute.
+if (SECONDS >= 60) {
+  test("a body at a byte a second is cut off, and of many long ones two are in memory at a time", async (t) => {
+    const room = join(folder(t), "desk");
+    const server = await begun(t, room);
+    const slow = bare(server);
+    let cut = false;
+    const ended = slow.ended.then((said) => ((cut = true), said));
+    slow.socket.write(
+      `POST /people HTTP/1.1\r\nhost: ${new URL(server.origin).host}\r\ncookie: ${server.cookie}\r\norigin: ${server.origin}\r\n` +
+        `content-type: ${FORM}\r\ncontent-length: 60000\r\n\r\n`,
+    );
+    const began = performance.now();
+    const figures = watched(server.child.pid);
+    const bytes = Buffer.alloc(100 * 1024 * 1024, "a");
+    const answers = await Promise.all(Array.from({ length: 8 }, () => once(server, { path: "/bring", method: "POST", within: 240_000, ...files([["long", bytes]]) })));
+    figures.stop();
+    t.diagnostic(`eight bodies of 100 MB at once: ${figures.told()}`);
+    for (const { status } of answers) assert.equal(status, 303);
+    if (figures.memory.length > 0) assert.ok(Math.max(...figures.memory) < MEMORY_MOST, figures.told());
+    while (!cut && performance.now() - began < 150_000) {
+      slow.socket.write("a");
+      await sleep(1_000);
+    }
+    assert.ok(cut, "it is cut off");
+    assert.match(await ended, /^HTTP\/1\.1 408 /);
+    t.diagnostic(`a slow body was cut off after ${((performance.now() - began) / 1_000).toFixed(0)} s`);
+  });
+}

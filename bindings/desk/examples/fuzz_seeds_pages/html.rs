@@ -58,8 +58,13 @@ impl Form {
 pub fn sort_of(text: &str) -> String {
     let mut sort = String::new();
     for part in text.split_inclusive(['/', '.', '-', '=', '?']) {
-        let hex = part.len() > 20 && part.trim_end_matches('/').bytes().all(|own| own.is_ascii_hexdigit());
-        if hex || part.bytes().any(|own| own.is_ascii_digit()) { sort.push('#') } else { sort += part }
+        let hex = part.len() > 20
+            && part.trim_end_matches('/').bytes().all(|own| own.is_ascii_hexdigit());
+        if hex || part.bytes().any(|own| own.is_ascii_digit()) {
+            sort.push('#')
+        } else {
+            sort += part
+        }
     }
     sort
 }
@@ -113,7 +118,8 @@ fn form(text: &str) -> Option<Form> {
         } else if head.starts_with("textarea") {
             fields.push((name, plain(inside.trim())));
         } else if head.starts_with("select") {
-            let first = text.split("<option value=\"").nth(1).and_then(|rest| rest.split('"').next());
+            let first =
+                text.split("<option value=\"").nth(1).and_then(|rest| rest.split('"').next());
             fields.push((name, plain(first.unwrap_or_default())));
         }
     }
@@ -126,16 +132,24 @@ fn value(head: &str, of: &str) -> Option<String> {
 }
 
 fn plain(text: &str) -> String {
-    text.replace("&#34;", "\"").replace("&#39;", "'").replace("&lt;", "<").replace("&gt;", ">").replace("&#38;", "&").replace("&amp;", "&")
+    text.replace("&#34;", "\"")
+        .replace("&#39;", "'")
+        .replace("&lt;", "<")
+        .replace("&gt;", ">")
+        .replace("&#38;", "&")
+        .replace("&amp;", "&")
 }
 
 /// What stands for something typed.
 fn filled(name: &str) -> &'static str {
-    const NUMBERS: [&str; 8] = ["minutes", "seconds", "days", "number", "size", "least", "most", "peak"];
+    const NUMBERS: [&str; 8] =
+        ["minutes", "seconds", "days", "number", "size", "least", "most", "peak"];
     match name {
         "path" => "/nowhere",
         _ if name.contains("time") => "19:00",
-        _ if name.contains("day") || name.contains("from") || name.contains("until") => "2026-05-11",
+        _ if name.contains("day") || name.contains("from") || name.contains("until") => {
+            "2026-05-11"
+        }
         _ if NUMBERS.iter().any(|part| name.contains(part)) => "7",
         _ => "Invented",
     }

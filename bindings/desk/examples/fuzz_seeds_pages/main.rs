@@ -71,13 +71,31 @@ fn connections(
     let form = "content-type: application/x-www-form-urlencoded\r\n";
     for (name, text) in [
         ("enters", format!("GET /?enter={token} HTTP/1.1\r\n{host}\r\n")),
-        ("looks", format!("GET / HTTP/1.1\r\n{host}{cookie}\r\nGET / HTTP/1.1\r\n{host}{cookie}\r\n")),
+        (
+            "looks",
+            format!("GET / HTTP/1.1\r\n{host}{cookie}\r\nGET / HTTP/1.1\r\n{host}{cookie}\r\n"),
+        ),
         ("stranger", format!("GET / HTTP/1.1\r\n{host}\r\n")),
         ("elsewhere", format!("GET http://example.org/ HTTP/1.1\r\n{host}{cookie}\r\n")),
         ("sends", format!("POST / HTTP/1.1\r\n{host}{own}{form}content-length: 3\r\n\r\na=1")),
-        ("other-site", format!("POST / HTTP/1.1\r\n{host}{cookie}{form}origin: null\r\ncontent-length: 0\r\n\r\n")),
-        ("chunks", format!("POST / HTTP/1.1\r\n{host}{own}{form}transfer-encoding: chunked\r\n\r\n3\r\na=1\r\n0\r\n\r\n")),
-        ("waits", format!("POST / HTTP/1.1\r\n{host}{own}{form}expect: 100-continue\r\ncontent-length: 3\r\n\r\na=1")),
+        (
+            "other-site",
+            format!(
+                "POST / HTTP/1.1\r\n{host}{cookie}{form}origin: null\r\ncontent-length: 0\r\n\r\n"
+            ),
+        ),
+        (
+            "chunks",
+            format!(
+                "POST / HTTP/1.1\r\n{host}{own}{form}transfer-encoding: chunked\r\n\r\n3\r\na=1\r\n0\r\n\r\n"
+            ),
+        ),
+        (
+            "waits",
+            format!(
+                "POST / HTTP/1.1\r\n{host}{own}{form}expect: 100-continue\r\ncontent-length: 3\r\n\r\na=1"
+            ),
+        ),
         ("old", format!("GET / HTTP/1.0\r\n{host}{cookie}connection: keep-alive\r\n\r\n")),
     ] {
         put("connection", name, text.as_bytes())?;

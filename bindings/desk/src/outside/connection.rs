@@ -47,7 +47,8 @@ pub(super) fn connection(bytes: &[u8], given: &Given) -> bool {
         (token, cookie.split(';').next().unwrap_or_default().to_owned())
     });
     let (answered, whole) = wired(bytes, guard());
-    let has = |text: &[u8], word: &str| text.windows(word.len()).any(|part| part == word.as_bytes());
+    let has =
+        |text: &[u8], word: &str| text.windows(word.len()).any(|part| part == word.as_bytes());
     assert!(answered.is_empty() || answered.starts_with(b"HTTP/1."), "no answer of HTTP");
     assert!(!has(&answered, " 500 "), "a fault");
     let inside = has(&answered, INSIDE);
@@ -67,11 +68,8 @@ fn wired(bytes: &[u8], guard: Guard) -> (Vec<u8>, bool) {
     });
     let router = Router::new().route("/", inside).layer(from_fn_with_state(guard, watch));
     let answered: Arc<Mutex<Vec<u8>>> = Arc::default();
-    let wire = Wire {
-        sent: io::Cursor::new(bytes.to_vec()),
-        waited: 0,
-        answered: answered.clone(),
-    };
+    let wire =
+        Wire { sent: io::Cursor::new(bytes.to_vec()), waited: 0, answered: answered.clone() };
     let ended = wait_for(async { connections::connection(wire, router, Arc::default()).await });
     let answered = answered.lock().expect("nobody else has it").clone();
     (answered, ended.is_ok())

@@ -59,7 +59,8 @@ fn a_desk(given: &Given) -> Place {
         let pages = pages.expect("an open desk");
         let mut body = Vec::new();
         for summary in &given.summaries {
-            let head = "--edge\r\nContent-Disposition: form-data; name=\"files\"; filename=\"a\"\r\n\r\n";
+            let head =
+                "--edge\r\nContent-Disposition: form-data; name=\"files\"; filename=\"a\"\r\n\r\n";
             body.extend_from_slice(head.as_bytes());
             body.extend_from_slice(summary);
             body.extend_from_slice(b"\r\n");
@@ -107,7 +108,11 @@ fn copy(from: &Path, to: &Path) -> std::io::Result<()> {
     for entry in fs::read_dir(from)? {
         let entry = entry?;
         let to = to.join(entry.file_name());
-        if entry.file_type()?.is_dir() { copy(&entry.path(), &to)? } else { fs::copy(entry.path(), to).map(drop)? }
+        if entry.file_type()?.is_dir() {
+            copy(&entry.path(), &to)?
+        } else {
+            fs::copy(entry.path(), to).map(drop)?
+        }
     }
     Ok(())
 }

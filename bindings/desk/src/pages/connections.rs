@@ -190,9 +190,9 @@ impl Held {
     /// Ends the connection that was left longest, if there is one on which nothing is being answered.
     fn give_way(&self) {
         let all = self.all();
-        let idle = all.iter().filter(|(own, task)| {
-            !own.answering.load(Ordering::Relaxed) && !task.is_finished()
-        });
+        let idle = all
+            .iter()
+            .filter(|(own, task)| !own.answering.load(Ordering::Relaxed) && !task.is_finished());
         if let Some((_, task)) = idle.min_by_key(|(own, _)| own.used.load(Ordering::Relaxed)) {
             task.abort();
         }
