@@ -1,64 +1,19 @@
 //! Every reader of bytes from outside over the corpus that the fuzzer found: each file of
-//! `fuzz/corpus/NAME`, whose every crash once found is kept there too.
+//! `fuzz/corpus/NAME`, whose every crash once found is kept there too. Those of the pages are run in the desk's crate.
 
-use std::fs;
-use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::Path;
+use frond_tests::outside::{READERS, corpus, read};
 
-use frond_tests::lives::dice::Dice;
-use frond_tests::outside::READERS;
-
-fn corpus(name: &str) -> Vec<(String, Vec<u8>)> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/corpus").join(name);
-    let files = fs::read_dir(&folder).expect("a folder of its corpus");
-    let mut files: Vec<(String, Vec<u8>)> = files
-        .map(|file| file.expect("a file").path())
-        .map(|path| (path.display().to_string(), fs::read(&path).expect("its bytes")))
-        .collect();
-    files.sort();
-    files
+fn names() -> impl Iterator<Item = &'static str> {
+    READERS.iter().map(|(name, _)| *name)
 }
 
 #[test]
 fn every_reader_takes_every_file_of_its_corpus() {
-    let mut failed = Vec::new();
-    for (name, reader) in READERS {
-        let files = corpus(name);
-        assert!(files.len() >= 2, "{name}: {} files are no corpus", files.len());
-        let mut taken = 0;
-        for (file, bytes) in files {
-            match catch_unwind(AssertUnwindSafe(|| reader(&bytes))) {
-                Ok(true) => taken += 1,
-                Ok(false) => {}
-                Err(_) => failed.push(file),
-            }
-        }
-        // Where nothing is ever taken, only the door is tried and not what is behind it.
-        assert!(taken > 0, "{name}: nothing of its corpus is taken");
-    }
-    assert!(failed.is_empty(), "these are not taken: {failed:#?}");
+    corpus::every_file(names(), read);
 }
 
 /// A few changes of each file more, without a fuzzer: the same in every run.
 #[test]
 fn every_reader_takes_changed_files_of_its_corpus() {
-    let mut failed = Vec::new();
-    for (name, reader) in READERS {
-        for (number, (file, bytes)) in corpus(name).into_iter().enumerate() {
-            let mut dice = Dice::new(number as u64);
-            let mut changed = bytes;
-            for _ in 0..dice.between(1, 4) {
-                let at = dice.index(changed.len().max(1));
-                match dice.below(3) {
-                    0 if !changed.is_empty() => changed[at] = dice.bits().to_le_bytes()[0],
-                    1 if !changed.is_empty() => drop(changed.remove(at)),
-                    _ => changed.insert(at.min(changed.len()), dice.bits().to_le_bytes()[0]),
-                }
-            }
-            if catch_unwind(AssertUnwindSafe(|| reader(&changed))).is_err() {
-                failed.push(format!("{file}, changed"));
-            }
-        }
-    }
-    assert!(failed.is_empty(), "these are not taken: {failed:#?}");
+    corpus::changed_files(names(), read);
 }

@@ -1,11 +1,12 @@
 //! Everything that reads bytes from outside, each as one function that has to take whatever bytes there are:
 //! it comes to an end, it does not panic, and what it takes reads the same when it is written and read
 //! again. A fuzzer drives these functions, and `tests/outside.rs` runs them over the corpus kept in
-//! `tests/fuzz/corpus`. What the desk's pages read is tried in the desk's own crate.
+//! `tests/fuzz/corpus`. What the desk's pages read is tried in the desk's own crate, in the same way.
 //!
 //! Where a signature or a seal stands in front, a reader is also given bytes that are signed or sealed
 //! rightly: what is behind it has to take anything, too.
 
+pub mod corpus;
 mod diary;
 mod edits;
 mod plans;

@@ -89,7 +89,8 @@ impl<S: Surface> App<S> {
     pub(crate) fn unread(&self, unread: Unread) -> Response {
         let says = match unread {
             Unread::TooLarge => self.words.text("page-too-large", &[]),
-            Unread::Malformed => self.words.text("page-malformed", &[]),
+            // Nobody waits for a form that slow: it is cut off, or made by a program.
+            Unread::Malformed | Unread::TooSlow => self.words.text("page-malformed", &[]),
         };
         sentence(unread.status(), &says)
     }

@@ -2,15 +2,24 @@
 //! a checked value; what was typed is kept, so that a page can show it again beside what has to be put
 //! right. Leaves to the companion what may be written.
 
-use axum::body::{Body, to_bytes};
+use std::time::Duration;
+
+use axum::body::{Body, Bytes, to_bytes};
 use axum::extract::Request;
 use axum::http::{StatusCode, header};
 use percent_encoding::percent_decode;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use tokio::sync::{Semaphore, SemaphorePermit};
 
 /// The longest form, in bytes.
 pub(crate) const FORM_MOST: usize = 64 * 1024;
+/// How long a body may take to come. It comes from this machine.
+const WITHIN: Duration = Duration::from_secs(60);
+/// A body that may be longer than this, in bytes, needs a place: many of them at once would fill the memory.
+const LONG: usize = 1024 * 1024;
+/// The places for long bodies; whoever finds none waits.
+static PLACES: Semaphore = Semaphore::const_new(2);
 
 /// The fields of a form, in order. Whoever sends the same name twice means two values.
 #[derive(Clone, Default)]
@@ -23,6 +32,8 @@ pub(crate) enum Unread {
     TooLarge,
     /// Not a form.
     Malformed,
+    /// It did not come to its end in time.
+    TooSlow,
 }
 
 /// Something to put right, at a field.
@@ -47,6 +58,7 @@ impl Unread {
         match self {
             Self::TooLarge => StatusCode::PAYLOAD_TOO_LARGE,
             Self::Malformed => StatusCode::BAD_REQUEST,
+            Self::TooSlow => StatusCode::REQUEST_TIMEOUT,
         }
     }
 }
@@ -80,7 +92,7 @@ impl Fields {
         let kind = request.headers().get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
         let is_form = kind.and_then(|kind| kind.split(';').next()).map(str::trim)
             == Some("application/x-www-form-urlencoded");
-        let body = body(request, most).await?;
+        let Whole { bytes: body, .. } = whole(request, most).await?;
         if !is_form {
             return Err(Unread::Malformed);
         }
@@ -135,17 +147,32 @@ pub(crate) fn decode<T: DeserializeOwned>(text: &str) -> Option<T> {
     named.or_else(|_| serde_json::from_str(text)).ok()
 }
 
+/// A body that came whole.
+pub(crate) struct Whole {
+    pub(crate) bytes: Bytes,
+    /// Where it is a long one: its place, to be given back when nothing of it is needed any more.
+    pub(crate) place: Option<SemaphorePermit<'static>>,
+}
+
 /// A whole body, of at most so many bytes.
-pub(crate) async fn body(request: Request, most: usize) -> Result<Vec<u8>, Unread> {
+///
+/// # Errors
+/// Too large, too slow, or cut off.
+pub(crate) async fn whole(request: Request, most: usize) -> Result<Whole, Unread> {
     let said = request.headers().get(header::CONTENT_LENGTH);
     let said = said.and_then(|said| said.to_str().ok()?.parse::<usize>().ok());
     if said.is_some_and(|said| said > most) {
         return Err(Unread::TooLarge);
     }
+    let place = match said.unwrap_or(most) > LONG {
+        true => Some(PLACES.acquire().await.map_err(|_| Unread::TooSlow)?),
+        false => None,
+    };
     let body: Body = request.into_body();
-    match to_bytes(body, most).await {
-        Ok(bytes) => Ok(bytes.to_vec()),
-        Err(error) => Err(too_large(&error)),
+    match tokio::time::timeout(WITHIN, to_bytes(body, most)).await {
+        Ok(Ok(bytes)) => Ok(Whole { bytes, place }),
+        Ok(Err(error)) => Err(too_large(&error)),
+        Err(_late) => Err(Unread::TooSlow),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Where a page server listens, and when it stops. Decides that it listens on this machine alone, that the
 //! address is printed before it is opened, and that a request under way is answered before the end. Leaves
-//! every page to whoever made the router.
+//! every page to whoever made the router, and how many are let in to [`super::connections`].
 //!
 //! The address goes to the browser through the system's own opener, so another account of the machine may
 //! see it for a moment in the list of processes. It works once; whoever comes second is refused, and notices.
@@ -10,8 +10,9 @@ use std::net::{Ipv4Addr, TcpListener};
 use std::time::Duration;
 
 use axum::Router;
-use tokio::sync::{mpsc, oneshot};
+use tokio::sync::mpsc;
 
+use super::connections;
 use crate::failure::Failure;
 use crate::print;
 
@@ -55,11 +56,7 @@ impl Listening {
         let listener = self.listener;
         runtime.block_on(async move {
             let listener = tokio::net::TcpListener::from_std(listener).map_err(broken)?;
-            let (stop, stopped) = oneshot::channel::<()>();
-            let server = axum::serve(listener, router).with_graceful_shutdown(async {
-                let _asked = stopped.await;
-            });
-            let mut server = tokio::spawn(async move { server.await });
+            let server = connections::serve(listener, router);
             let mut end = end_asked_for().map_err(broken)?;
             // The signals are caught by now: whoever reads the address may also stop the server.
             say(address);
@@ -67,10 +64,7 @@ impl Listening {
                 print::to_stderr("No browser could be opened. Open the address above yourself.");
             }
             let _signal = end.recv().await;
-            let _told = stop.send(());
-            if tokio::time::timeout(GRACE, &mut server).await.is_err() {
-                server.abort();
-            }
+            server.end(GRACE).await;
             Ok(())
         })
     }

@@ -5,7 +5,9 @@ use axum::body::Body;
 use axum::extract::{FromRequest, Multipart, Request};
 use axum::http::header;
 
-use crate::pages::form::{Fields, Unread, body};
+use tokio::sync::SemaphorePermit;
+
+use crate::pages::form::{Fields, Unread, Whole, whole};
 
 /// What came.
 pub(crate) struct Upload {
@@ -15,6 +17,8 @@ pub(crate) struct Upload {
     pub(crate) files: Vec<(String, Vec<u8>)>,
     /// The other fields.
     pub(crate) fields: Fields,
+    /// Where it is a long one: its place among those.
+    _place: Option<SemaphorePermit<'static>>,
 }
 
 /// Reads it, of at most so many bytes.
@@ -26,14 +30,14 @@ pub(crate) async fn read(request: Request, most: usize) -> Result<Upload, Unread
     // A form that may carry a file and carries none may come as any other.
     if kind.as_bytes().starts_with(b"application/x-www-form-urlencoded") {
         let fields = Fields::read(request).await?;
-        return Ok(Upload { file: Vec::new(), files: Vec::new(), fields });
+        return Ok(Upload { file: Vec::new(), files: Vec::new(), fields, _place: None });
     }
-    let bytes = body(request, most).await?;
+    let Whole { bytes, place } = whole(request, most).await?;
     // The whole body is here and within its limit: what goes wrong from here on is its form.
-    let whole = Request::builder().header(header::CONTENT_TYPE, kind).body(Body::from(bytes));
-    let mut whole = whole.map_err(|_| Unread::Malformed)?;
-    axum::extract::DefaultBodyLimit::disable().apply(&mut whole);
-    let mut parts = Multipart::from_request(whole, &()).await.map_err(|_| Unread::Malformed)?;
+    let form = Request::builder().header(header::CONTENT_TYPE, kind).body(Body::from(bytes));
+    let mut form = form.map_err(|_| Unread::Malformed)?;
+    axum::extract::DefaultBodyLimit::disable().apply(&mut form);
+    let mut parts = Multipart::from_request(form, &()).await.map_err(|_| Unread::Malformed)?;
     let (mut file, mut files, mut fields) = (Vec::new(), Vec::new(), Vec::new());
     while let Some(part) = parts.next_field().await.map_err(|_| Unread::Malformed)? {
         let name = part.name().unwrap_or_default().to_owned();
@@ -51,5 +55,5 @@ pub(crate) async fn read(request: Request, most: usize) -> Result<Upload, Unread
             fields.push((name, text.replace("\r\n", "\n")));
         }
     }
-    Ok(Upload { file, files, fields: Fields::of(fields) })
+    Ok(Upload { file, files, fields: Fields::of(fields), _place: place })
 }

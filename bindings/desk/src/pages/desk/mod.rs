@@ -21,6 +21,7 @@ mod secret;
 mod state;
 #[cfg(test)]
 mod tests;
+pub(crate) mod tried;
 mod visit;
 
 use axum::Router;

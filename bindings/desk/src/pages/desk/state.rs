@@ -51,6 +51,18 @@ impl Desk {
     /// # Errors
     /// The folder cannot be used, or the clock is not set.
     pub(super) fn of(args: &DeskArgs, words: Words) -> Result<Self, Failure> {
+        Self::drawing(args, words, Arc::new(OsRandom))
+    }
+
+    /// The desk of these arguments, drawing its random bytes from here.
+    ///
+    /// # Errors
+    /// The folder cannot be used, or the clock is not set.
+    pub(super) fn drawing(
+        args: &DeskArgs,
+        words: Words,
+        random: Arc<dyn Random>,
+    ) -> Result<Self, Failure> {
         let path = match &args.folder {
             Some(path) => path.clone(),
             None => usual_folder()?,
@@ -59,7 +71,7 @@ impl Desk {
         programmes::sweep(&folder);
         Ok(Self {
             folder: Arc::new(folder),
-            random: Arc::new(OsRandom),
+            random,
             clock: Clock::beginning(args.now)?,
             words,
             open: None,

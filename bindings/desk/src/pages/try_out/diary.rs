@@ -60,7 +60,7 @@ impl Diary {
         let keeper: Box<dyn KeyKeeper + Send> =
             if there { args.secret.keeper()? } else { Box::new(args.secret.new_keeper()?) };
         let clock = Clock::beginning(args.now)?;
-        let mut diary = Self::held(args, ports(), folder, keeper, clock, None);
+        let mut diary = Self::held(args.language.as_ref(), ports(), folder, keeper, clock, None);
         diary.begun(if there { WholeRequest::Begin } else { WholeRequest::StartNew })?;
         // A slip of the passphrase is put right on the terminal; what else is the matter, a page says.
         match diary.holder.stuck() {
@@ -91,21 +91,43 @@ impl Diary {
             begin = begin.or_else(|| next_evening(&end)).or(Some(end));
         }
         let clock = Clock::beginning(begin)?;
-        let mut diary = Self::held(args, ports, &folder, Box::new(phone), clock, Some(temporary));
+        let mut diary = Self::held(
+            args.language.as_ref(),
+            ports,
+            &folder,
+            Box::new(phone),
+            clock,
+            Some(temporary),
+        );
         diary.invented = !args.empty;
         diary.begun(if args.empty { WholeRequest::StartNew } else { WholeRequest::Begin })?;
         Ok(diary)
     }
 
+    /// A new diary in this folder, to be tried without a person.
+    ///
+    /// # Errors
+    /// The machine's clock is not set.
+    pub(super) fn new_in(
+        ports: Ports,
+        folder: &Path,
+        keeper: Box<dyn KeyKeeper + Send>,
+        clock: Clock,
+    ) -> Result<Self, Failure> {
+        let mut diary = Self::held(None, ports, folder, keeper, clock, None);
+        diary.begun(WholeRequest::StartNew)?;
+        Ok(diary)
+    }
+
     fn held(
-        args: &TryArgs,
+        language: Option<&String>,
         ports: Ports,
         folder: &Path,
         keeper: Box<dyn KeyKeeper + Send>,
         clock: Clock,
         temporary: Option<TempDir>,
     ) -> Self {
-        let language = args.language.clone().unwrap_or_else(|| LANGUAGE.to_owned());
+        let language = language.cloned().unwrap_or_else(|| LANGUAGE.to_owned());
         Self {
             holder: Holder::new(ports.clone(), folder.to_path_buf(), &language),
             ports,

@@ -42,6 +42,7 @@ mod summary;
 #[cfg(test)]
 mod tests;
 mod today;
+pub(crate) mod tried;
 mod visit;
 mod when;
 
