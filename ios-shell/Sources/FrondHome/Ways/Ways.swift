@@ -360,8 +360,6 @@ public final class Ways {
 /// Whether a form was sent, or something was shown instead.
 @MainActor private final class Sent {
     var isSent = false
-
-    nonisolated init() {}
 }
 
 /// What is answered where nothing could be written.
