@@ -9,7 +9,7 @@ use super::plan::{IntendedFor, PracticePlan, Programme, Step};
 use super::readback::plain::{
     capital, day, days, hours, minutes, name_of, place, position, rated, schedule, sign, tier,
 };
-use super::readback::{breath, part, rules};
+use super::readback::{To, breath, part, rules};
 use super::rule::Rule;
 use super::values::{Practice, RatingKind, StepId};
 use crate::words::Words;
@@ -139,7 +139,8 @@ impl Two<'_> {
             match a.step(&step.id) {
                 Some(earlier) => self.one_step(earlier, step),
                 None => {
-                    let new = super::readback::one_step(index, step, self.words).into();
+                    let new =
+                        super::readback::one_step(index, step, To::Clinician, self.words).into();
                     self.said
                         .push(self.words.text("compose-difference-step-new", &[("step", new)]));
                 }
@@ -237,7 +238,7 @@ impl Two<'_> {
         }
         for later in &b.practices {
             let Some(earlier) = find(a, &later.practice) else {
-                let new = super::readback::practice(later, words).into();
+                let new = super::readback::practice(later, To::Clinician, words).into();
                 self.said.push(words.text("compose-difference-practice-new", &[("practice", new)]));
                 continue;
             };

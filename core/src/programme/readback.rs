@@ -9,29 +9,52 @@ pub(super) mod rules;
 
 use super::plan::{Breath, IntendedFor, Part, PracticePlan, Programme, Step};
 use super::rule::Rule;
-use super::values::{RatingKind, StepId};
+use super::values::{Practice, RatingKind, StepId};
 use crate::words::{Value, Words};
 use plain::{
     capital, days, hours, list, minutes, name_of, place, position, rated, schedule, sign, tier,
     when, whole, widest,
 };
 
+/// Whom a programme is said back to.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum To {
+    /// Whoever wrote it, to check every line.
+    Clinician,
+    /// The person it is for: what only programs tell apart by is left out.
+    Person,
+}
+
 /// What a step is called in a sentence.
 pub(super) type Naming<'a> = dyn Fn(&StepId) -> String + 'a;
+
+/// So many characters of a key are said to the person.
+const KEY_END: usize = 6;
 
 /// The whole programme in sentences, one each.
 #[must_use]
 pub fn read_back(programme: &Programme, words: &Words) -> Vec<String> {
+    to(programme, To::Clinician, words)
+}
+
+/// The same to the person it is for, a sentence for each of those, without ids; of a key only its end, by which two are
+/// told apart.
+#[must_use]
+pub fn read_back_to_person(programme: &Programme, words: &Words) -> Vec<String> {
+    to(programme, To::Person, words)
+}
+
+fn to(programme: &Programme, to: To, words: &Words) -> Vec<String> {
     let mut said = Vec::new();
-    head(programme, words, &mut said);
-    ladder(programme, words, &mut said);
+    head(programme, to, words, &mut said);
+    ladder(programme, to, words, &mut said);
     for plan in &programme.practices {
-        said.push(practice(plan, words));
+        said.push(practice(plan, to, words));
     }
     rules::of_the_programme(programme, words, &mut said);
     asking(programme, words, &mut said);
-    signs(programme, words, &mut said);
-    around(programme, words, &mut said);
+    signs(programme, to, words, &mut said);
+    around(programme, to, words, &mut said);
     said
 }
 
@@ -44,29 +67,31 @@ pub fn read_back_rule(rule: &Rule, programme: &Programme, words: &Words) -> Vec<
     said
 }
 
-pub(super) fn head(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn head(p: &Programme, to: To, words: &Words, said: &mut Vec<String>) {
     let who = match p.intended_for {
         IntendedFor::Adult => words.text("readback-adult", &[]),
         IntendedFor::YoungerSafeguardingConfirmed => words.text("readback-younger", &[]),
     };
-    said.push(words.text(
-        "readback-head",
-        &[
-            ("revision", whole(p.revision.get())),
-            ("id", p.id.to_string().into()),
-            ("whom", p.for_whom.to_string().into()),
-            ("who", who.into()),
-        ],
-    ));
-    said.push(words.text(
-        "readback-author",
-        &[
-            ("name", p.clinician.name.to_string().into()),
-            ("clinic", p.clinician.clinic.to_string().into()),
-            ("at", when(&p.issued_at, words).into()),
-            ("language", p.language.to_string().into()),
-        ],
-    ));
+    let (revision, whom) = (whole(p.revision.get()), p.for_whom.to_string().into());
+    let (name, clinic) =
+        (p.clinician.name.to_string().into(), p.clinician.clinic.to_string().into());
+    match to {
+        To::Clinician => {
+            let id = p.id.to_string().into();
+            let values = [("revision", revision), ("id", id), ("whom", whom), ("who", who.into())];
+            said.push(words.text("readback-head", &values));
+            let (at, language) = (when(&p.issued_at, words).into(), p.language.to_string().into());
+            let values = [("name", name), ("clinic", clinic), ("at", at), ("language", language)];
+            said.push(words.text("readback-author", &values));
+        }
+        To::Person => {
+            let values = [("revision", revision), ("whom", whom), ("who", who.into())];
+            said.push(words.text("readback-head-plain", &values));
+            let day = plain::day(p.issued_at.day(), words).into();
+            let values = [("name", name), ("clinic", clinic), ("day", day)];
+            said.push(words.text("readback-author-plain", &values));
+        }
+    }
     said.push(words.text("readback-review", &[("day", plain::day(p.review_by, words).into())]));
     said.push(words.text(
         "readback-contact",
@@ -94,7 +119,7 @@ pub(super) fn head(p: &Programme, words: &Words, said: &mut Vec<String>) {
     ));
 }
 
-pub(super) fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn ladder(p: &Programme, to: To, words: &Words, said: &mut Vec<String>) {
     if p.steps.is_empty() {
         said.push(words.text("readback-no-steps", &[]));
         return;
@@ -108,7 +133,7 @@ pub(super) fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
         None => words.text("readback-steps", &[("count", count)]),
     });
     for (index, step) in p.steps.iter().enumerate() {
-        said.push(one_step(index, step, words));
+        said.push(one_step(index, step, to, words));
         if let Some(own) = &step.rule {
             let on = words.text("readback-on-step", &[("number", place(index + 1))]);
             rules::rule(own, &on, &|id| step_named(p, id, words), words, said);
@@ -116,21 +141,24 @@ pub(super) fn ladder(p: &Programme, words: &Words, said: &mut Vec<String>) {
     }
 }
 
-pub(super) fn one_step(index: usize, step: &Step, words: &Words) -> String {
+pub(super) fn one_step(index: usize, step: &Step, to: To, words: &Words) -> String {
     let parts: Vec<String> = step.parts.iter().map(|one| part(one, words)).collect();
     let parts = capital(&parts.join(&words.text("common-then", &[])));
-    let mut said = vec![words.text(
-        "readback-step",
-        &[
-            ("number", place(index + 1)),
-            ("id", step.id.to_string().into()),
-            ("name", step.name.to_string().into()),
-            ("practice", name_of(&step.practice, words).into()),
-            ("position", position(step.position, words).into()),
-            ("parts", parts.into()),
-            ("schedule", capital(&schedule(step.schedule, words)).into()),
-        ],
-    )];
+    let mut values = vec![
+        ("number", place(index + 1)),
+        ("name", step.name.to_string().into()),
+        ("practice", kind(&step.practice, to, words).into()),
+        ("position", position(step.position, words).into()),
+        ("parts", parts.into()),
+        ("schedule", capital(&schedule(step.schedule, words)).into()),
+    ];
+    let mut said = vec![match to {
+        To::Clinician => {
+            values.push(("id", step.id.to_string().into()));
+            words.text("readback-step", &values)
+        }
+        To::Person => words.text("readback-step-plain", &values),
+    }];
     if step.maintain {
         said.push(words.text("readback-step-maintain", &[]));
     }
@@ -160,12 +188,20 @@ pub(super) fn part(part: &Part, words: &Words) -> String {
     }
 }
 
-pub(super) fn practice(plan: &PracticePlan, words: &Words) -> String {
+/// The kind of a practice; to the person without the id of one that has no name of its own.
+fn kind(practice: &Practice, to: To, words: &Words) -> String {
+    match (practice, to) {
+        (Practice::Other(_), To::Person) => words.text("readback-practice-other-plain", &[]),
+        _ => name_of(practice, words),
+    }
+}
+
+pub(super) fn practice(plan: &PracticePlan, to: To, words: &Words) -> String {
     let mut said = vec![words.text(
         "readback-practice",
         &[
             ("name", plan.name.to_string().into()),
-            ("practice", name_of(&plan.practice, words).into()),
+            ("practice", kind(&plan.practice, to, words).into()),
             ("minutes", minutes(plan.minutes, words).into()),
             ("schedule", schedule(plan.schedule, words).into()),
         ],
@@ -222,7 +258,7 @@ pub(super) fn asking(p: &Programme, words: &Words, said: &mut Vec<String>) {
     }
 }
 
-pub(super) fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn signs(p: &Programme, to: To, words: &Words, said: &mut Vec<String>) {
     for line in &p.stricter_signs {
         let (sign, tier) = (sign(line.sign, words).into(), tier(line.tier, words).into());
         said.push(words.text("readback-sign-stricter", &[("sign", sign), ("tier", tier)]));
@@ -231,8 +267,14 @@ pub(super) fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
         said.push(words.text("readback-spotting", &[]));
     }
     for key in &p.signs_seen {
-        let (sign, entry) = (sign(key.sign, words).into(), key.entry.to_string().into());
-        said.push(words.text("readback-sign-seen", &[("sign", sign), ("entry", entry)]));
+        let sign = sign(key.sign, words).into();
+        said.push(match to {
+            To::Clinician => {
+                let entry = key.entry.to_string().into();
+                words.text("readback-sign-seen", &[("sign", sign), ("entry", entry)])
+            }
+            To::Person => words.text("readback-sign-seen-plain", &[("sign", sign)]),
+        });
     }
     for caution in &p.own_cautions {
         let caution = caution.to_string().into();
@@ -240,7 +282,7 @@ pub(super) fn signs(p: &Programme, words: &Words, said: &mut Vec<String>) {
     }
 }
 
-pub(super) fn around(p: &Programme, words: &Words, said: &mut Vec<String>) {
+pub(super) fn around(p: &Programme, to: To, words: &Words, said: &mut Vec<String>) {
     if p.manner.numbers_folded {
         said.push(words.text("readback-numbers-folded", &[]));
     }
@@ -251,8 +293,16 @@ pub(super) fn around(p: &Programme, words: &Words, said: &mut Vec<String>) {
         said.push(words.text("readback-contact-on-stop", &[]));
     }
     for recipient in &p.recipients {
-        let (name, key) = (recipient.name.to_string().into(), recipient.key.to_string().into());
-        said.push(words.text("readback-recipient", &[("name", name), ("key", key)]));
+        let (name, key) = (recipient.name.to_string().into(), recipient.key.to_string());
+        said.push(match to {
+            To::Clinician => {
+                words.text("readback-recipient", &[("name", name), ("key", key.into())])
+            }
+            To::Person => {
+                let end = key.get(key.len().saturating_sub(KEY_END)..).unwrap_or(&key);
+                words.text("readback-recipient-plain", &[("name", name), ("end", end.into())])
+            }
+        });
     }
 }
 

@@ -142,6 +142,16 @@ pub fn nobody_told(words: &Words) -> String {
     words.text("call-nobody-told", &[])
 }
 
+/// What may go on while trainers are paused with these signs open, and no emergency among them: quiet breathing;
+/// after distress not even that at once.
+pub fn while_paused(words: &Words, signs: &[Sign]) -> String {
+    if signs.contains(&Sign::Distress) {
+        words.text("call-grounding-continues", &[])
+    } else {
+        words.text("call-breathing-continues", &[])
+    }
+}
+
 /// Words the lines of one screen.
 struct Say<'a> {
     words: &'a Words,
@@ -295,8 +305,8 @@ impl Say<'_> {
     fn may_continue(&self) -> String {
         match self.call.tier {
             Tier::Emergency => self.words.text("call-nothing-continues", &[]),
-            _ if self.has(Sign::Distress) => self.words.text("call-grounding-continues", &[]),
-            Tier::Stop | Tier::AskFirst => self.words.text("call-breathing-continues", &[]),
+            Tier::Stop | Tier::AskFirst => while_paused(self.words, self.call.signs),
+            Tier::Note if self.has(Sign::Distress) => while_paused(self.words, self.call.signs),
             Tier::Note => self.words.text("call-noted", &[]),
         }
     }

@@ -19,7 +19,7 @@ mod stricter;
 mod tests;
 mod tier;
 
-pub use call::{Call, Line, LineKind, StopAndCall, nobody_told};
+pub use call::{Call, Line, LineKind, StopAndCall, nobody_told, while_paused};
 pub use care::{
     AFTER_DISTRESS, BreathCaution, Calming, CareNote, HoldCondition, grounding, grounding_source,
     holds_allowed,

@@ -8,7 +8,7 @@ use super::{Action, Does, Scene, plain};
 use crate::diary::entry::EntryId;
 use crate::handover::{Against, Arrival, Handed, Standing};
 use crate::programme::plan::{IntendedFor, Programme};
-use crate::programme::readback::read_back;
+use crate::programme::readback::read_back_to_person;
 use crate::words::Words;
 
 /// A plan to be accepted.
@@ -80,7 +80,7 @@ impl AcceptScreen {
                 screen.signed = Some(handed::who_signed(words, pinned, &arrival, &standing));
                 screen.different = handed::different(words, in_use, plan, &standing);
                 screen.cards = cards(words, plan);
-                screen.sentences = read_back(plan, words);
+                screen.sentences = read_back_to_person(plan, words);
                 if standing.against != Against::InUse {
                     screen.handed = Some(handed);
                     screen.knowing = handed::knowing(words, &standing);

@@ -12,6 +12,7 @@ use super::{Action, Scene};
 use crate::diary::entry::{EntryId, Goal};
 use crate::programme::plan::Programme;
 use crate::programme::values::Line;
+use crate::words::Words;
 
 /// Activities and goals.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -121,6 +122,17 @@ pub(super) fn due(scene: &Scene<'_>) -> bool {
     })
 }
 
+/// How far a goal is reached, in the words in which it is answered.
+pub(super) fn goal_reached(words: &Words, reached: Goal) -> String {
+    match reached.get() {
+        ..=-2 => words.text("activities-goal-much-less", &[]),
+        -1 => words.text("activities-goal-less", &[]),
+        0 => words.text("activities-goal-as-hoped", &[]),
+        1 => words.text("activities-goal-more", &[]),
+        2.. => words.text("activities-goal-much-more", &[]),
+    }
+}
+
 impl ActivityQuestion {
     pub(super) fn new(scene: &Scene<'_>, id: EntryId, activity: &Line) -> Self {
         let words = scene.words;
@@ -139,16 +151,7 @@ impl GoalQuestion {
         let words = scene.words;
         let choices = (-2..=2)
             .filter_map(|number| Goal::try_from(number).ok())
-            .map(|reached| GoalChoice {
-                reached,
-                label: match reached.get() {
-                    ..=-2 => words.text("activities-goal-much-less", &[]),
-                    -1 => words.text("activities-goal-less", &[]),
-                    0 => words.text("activities-goal-as-hoped", &[]),
-                    1 => words.text("activities-goal-more", &[]),
-                    2.. => words.text("activities-goal-much-more", &[]),
-                },
-            })
+            .map(|reached| GoalChoice { reached, label: goal_reached(words, reached) })
             .collect();
         Self {
             id,

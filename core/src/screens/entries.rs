@@ -4,6 +4,7 @@
 use chrono::NaiveDate;
 use serde::Serialize;
 
+use super::activities::goal_reached;
 use super::{Action, Does, Scene, plain};
 use crate::diary::entry::{
     Answer, Chosen, Content, Ended, EntryId, FeelsReady, Reason, Session, Settled,
@@ -151,7 +152,7 @@ pub(super) fn tell(words: &Words, content: &Content) -> String {
         ),
         Content::GoalRated { goal, reached } => words.text(
             "entries-goal",
-            &[("goal", goal.as_str().into()), ("number", plain::whole(reached.get()))],
+            &[("goal", goal.as_str().into()), ("reached", goal_reached(words, *reached).into())],
         ),
         Content::Question { text } => {
             words.text("entries-question", &[("text", text.as_str().into())])

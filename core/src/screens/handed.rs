@@ -7,7 +7,7 @@ use super::{Card, Scene, plain};
 use crate::diary::entry::{Although, KeyStood};
 use crate::handover::{Against, Arrival, Standing, key_words};
 use crate::programme::plan::Programme;
-use crate::programme::readback::read_back;
+use crate::programme::readback::{read_back, read_back_to_person};
 use crate::sealing::VerifyKey;
 use crate::words::{Value, Words};
 
@@ -107,18 +107,32 @@ pub(super) fn different(
         // The numbers are said already, and a date alone is no difference.
         let (revision, issued_at) = (plan.revision, plan.issued_at);
         let numbered = Programme { revision, issued_at, ..used.clone() };
-        let (before, now) = (read_back(&numbered, words), read_back(plan, words));
-        let only = |of: &[String], other: &[String]| -> Vec<String> {
-            of.iter().filter(|line| !other.contains(line)).cloned().collect()
-        };
-        let said =
-            |line: &String| words.text("handover-now-says", &[("line", line.as_str().into())]);
-        let gone =
-            |line: &String| words.text("handover-no-longer", &[("line", line.as_str().into())]);
-        lines.extend(only(&now, &before).iter().map(said));
-        lines.extend(only(&before, &now).iter().map(gone));
+        let (before, now) = (both(&numbered, words), both(plan, words));
+        let said = |line: String| words.text("handover-now-says", &[("line", line.into())]);
+        let gone = |line: String| words.text("handover-no-longer", &[("line", line.into())]);
+        lines.extend(only(&now, &before).map(said));
+        lines.extend(only(&before, &now).map(gone));
     }
     Some(Card { title: words.text("handover-different-title", &[]), lines })
+}
+
+/// Each sentence to the last line, and as it is said to the person.
+fn both(plan: &Programme, words: &Words) -> Vec<(String, String)> {
+    read_back(plan, words).into_iter().zip(read_back_to_person(plan, words)).collect()
+}
+
+/// What only the first says, as it is said to the person; to the last line where that alone tells them apart.
+fn only<'a>(
+    of: &'a [(String, String)],
+    other: &'a [(String, String)],
+) -> impl Iterator<Item = String> + 'a {
+    of.iter().filter(|(whole, _)| other.iter().all(|(theirs, _)| theirs != whole)).map(
+        |(whole, plain)| {
+            let told_apart = other.iter().all(|(_, theirs)| theirs != plain);
+            let line = if told_apart { plain } else { whole };
+            line.clone()
+        },
+    )
 }
 
 /// What has to be chosen knowingly.

@@ -10,6 +10,7 @@ use crate::message_id;
 use crate::moment::Stamp;
 use crate::programme::values::{Position, Practice, RatingKind, Size};
 use crate::safety::AnythingNew;
+use crate::words::Words;
 
 /// The form.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -128,12 +129,14 @@ pub struct RatingQuestion {
 impl LogSessionScreen {
     pub(crate) fn new(scene: &Scene<'_>, id: EntryId) -> Self {
         let words = scene.words;
+        let practices = practices(scene);
+        let trainer = practices.iter().any(|choice| choice.practice == Practice::Trainer);
         Self {
             id,
             title: words.text("log-title", &[]),
             current: None,
             practice_label: words.text("log-practice", &[]),
-            practices: practices(scene),
+            practices,
             size_label: words.text("log-size", &[]),
             size_other: words.text("log-size-other", &[]),
             sizes: sizes(scene),
@@ -141,7 +144,7 @@ impl LogSessionScreen {
             positions: positions(scene),
             minutes_label: words.text("log-minutes", &[]),
             ended_label: words.text("log-ended", &[]),
-            ended: endings(scene),
+            ended: endings(scene, trainer),
             ratings: ratings(scene),
             signs_label: words.text(AnythingNew::question_id(), &[]),
             signs: super::signs::choices(scene),
@@ -160,8 +163,8 @@ impl LogSessionScreen {
 }
 
 impl LogSessionScreen {
-    /// The form with what stands there now, to put a session right. A size, a practice or a rating that the
-    /// present plan no longer has stands among the choices all the same.
+    /// The form with what stands there now, to put a session right. A size, a practice, an ending or a rating that
+    /// the present plan no longer has stands among the choices all the same.
     pub(crate) fn putting_right(
         scene: &Scene<'_>,
         id: EntryId,
@@ -186,6 +189,9 @@ impl LogSessionScreen {
                 label: plain::size(words, size),
             });
             form.sizes.sort_by_key(|choice| choice.widest_diameter_tenths_mm);
+        }
+        if !form.ended.iter().any(|choice| choice.ended == session.ended) {
+            form.ended.push(ending(words, session.ended));
         }
         for kind in RatingKind::ALL {
             let given = match kind {
@@ -299,20 +305,24 @@ fn positions(scene: &Scene<'_>) -> Vec<PositionChoice> {
         .into()
 }
 
-pub(super) fn endings(scene: &Scene<'_>) -> Vec<EndedChoice> {
+/// The endings that can be chosen; `trainer`: of a practice with trainers. Without one, nothing can fail to go in.
+pub(super) fn endings(scene: &Scene<'_>, trainer: bool) -> Vec<EndedChoice> {
     let words = scene.words;
-    let reason = |why| super::entries::reason(words, why);
-    let reasons =
+    let all =
         [Reason::Discomfort, Reason::DidNotGoIn, Reason::Upset, Reason::Interrupted, Reason::Other];
-    let mut choices =
-        vec![EndedChoice { ended: Ended::Finished, label: words.text("log-finished", &[]) }];
-    choices.extend(reasons.map(|r| EndedChoice {
-        ended: Ended::Stopped(r),
-        label: words.text("log-stopped", &[("reason", reason(r).into())]),
-    }));
-    choices.extend(reasons.map(|r| EndedChoice {
-        ended: Ended::CouldNotStart(r),
-        label: words.text("log-could-not-start", &[("reason", reason(r).into())]),
-    }));
-    choices
+    let reasons = || all.into_iter().filter(|why| trainer || *why != Reason::DidNotGoIn);
+    let endings = std::iter::once(Ended::Finished)
+        .chain(reasons().map(Ended::Stopped))
+        .chain(reasons().map(Ended::CouldNotStart));
+    endings.map(|ended| ending(words, ended)).collect()
+}
+
+fn ending(words: &Words, ended: Ended) -> EndedChoice {
+    let reason = |why| super::entries::reason(words, why).into();
+    let label = match ended {
+        Ended::Finished => words.text("log-finished", &[]),
+        Ended::Stopped(why) => words.text("log-stopped", &[("reason", reason(why))]),
+        Ended::CouldNotStart(why) => words.text("log-could-not-start", &[("reason", reason(why))]),
+    };
+    EndedChoice { ended, label }
 }

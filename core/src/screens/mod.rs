@@ -139,8 +139,8 @@ use serde::Serialize;
 use crate::diary::entry::{Chosen, EntryId};
 use crate::diary::state::State;
 use crate::moment::Stamp;
-use crate::progression::Assessment;
-use crate::safety::Tier;
+use crate::progression::{Assessment, OutcomeKind};
+use crate::safety::{Sign, Tier, while_paused};
 use crate::words::Words;
 
 /// Everything a screen is made from.
@@ -166,13 +166,23 @@ impl Scene<'_> {
         self.assessment.open_signs.iter().any(|sign| sign.tier == Tier::Emergency)
     }
 
-    /// "Today, breathing is enough", or that nothing is to be done now but call.
+    /// Trainers wait until she has spoken with someone.
+    fn paused(&self) -> bool {
+        self.assessment.outcome.kind() == OutcomeKind::PauseAndCall
+    }
+
+    /// "Today, breathing is enough"; while trainers are paused, what may go on; or that nothing is to be done now
+    /// but call.
     fn enough(&self) -> String {
         if self.nothing_continues() {
-            self.words.text("today-nothing-now", &[])
-        } else {
-            self.words.text("today-enough", &[])
+            return self.words.text("today-nothing-now", &[]);
         }
+        if !self.paused() {
+            return self.words.text("today-enough", &[]);
+        }
+        let signs: Vec<Sign> =
+            self.assessment.open_signs.iter().map(|open| open.key.sign).collect();
+        while_paused(self.words, &signs)
     }
 }
 

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::{Action, Does, Scene};
-use crate::programme::readback::read_back;
+use crate::programme::readback::read_back_to_person;
 
 /// The plan.
 #[derive(Clone, PartialEq, Eq, Serialize)]
@@ -27,7 +27,7 @@ impl PlanScreen {
         Self {
             title: words.text("plan-title", &[]),
             empty: plan.is_none().then(|| words.text("today-no-programme", &[])),
-            sentences: plan.map(|plan| read_back(plan, words)).unwrap_or_default(),
+            sentences: plan.map(|plan| read_back_to_person(plan, words)).unwrap_or_default(),
             key: super::handed::pinned(scene),
             actions: vec![
                 Action::new(words.text("action-questions", &[]), Does::Questions),

@@ -36,7 +36,7 @@ impl ReadyScreen {
         let words = scene.words;
         Self {
             id,
-            title: words.text("action-feels-ready", &[]),
+            title: words.text("page-ready-title", &[]),
             says: vec![words.text("page-ready-hint", &[])],
             answers: [
                 (FeelsReady::Yes, words.text("page-ready-yes", &[])),

@@ -5,7 +5,6 @@ use serde::Serialize;
 use super::{Action, Does, Scene, plain};
 use crate::practice::stopped::whom_to_call;
 use crate::programme::plan::Programme;
-use crate::progression::OutcomeKind;
 use crate::safety::{Call, Contacts, Sign, StopAndCall, Tier};
 
 /// Stop and call.
@@ -24,7 +23,7 @@ impl StopScreen {
     pub(crate) fn new(scene: &Scene<'_>, just_noted: &[Sign]) -> Self {
         let words = scene.words;
         let open = &scene.assessment.open_signs;
-        let paused = scene.assessment.outcome.kind() == OutcomeKind::PauseAndCall;
+        let paused = scene.paused();
         let mut signs: Vec<Sign> = open.iter().map(|open| open.key.sign).collect();
         let tier = match open.iter().map(|open| open.tier).max() {
             Some(tier) => tier,

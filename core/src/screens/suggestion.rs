@@ -27,7 +27,7 @@ pub struct SuggestionScreen {
     pub reasons: Vec<ReasonGroup>,
     /// The usual cautions.
     pub cautions: Vec<String>,
-    /// The choices; equals where there are two.
+    /// The choices; equals where there are two. Where nothing is to be chosen, going back comes first.
     pub actions: Vec<Action>,
 }
 
@@ -134,6 +134,7 @@ fn clinician(scene: &Scene<'_>) -> String {
 fn actions(scene: &Scene<'_>, outcome: Option<OutcomeKind>, shown: Option<EntryId>) -> Vec<Action> {
     let words = scene.words;
     let mut actions = Vec::new();
+    let today = Action::new(words.text("action-today", &[]), Does::Today);
     match (outcome, shown) {
         (Some(OutcomeKind::PauseAndCall), _) => {
             let label = words.text("action-stop-and-call", &[]);
@@ -145,15 +146,13 @@ fn actions(scene: &Scene<'_>, outcome: Option<OutcomeKind>, shown: Option<EntryI
             actions.push(Action::new(try_it, Does::Choose { shown, chosen: Chosen::Try }));
             actions.push(Action::new(stay, Does::Choose { shown, chosen: Chosen::Stay }));
         }
-        _ => {}
+        // Nothing is to be chosen, so nothing but going back stands first.
+        _ => actions.push(today.clone()),
     }
     let asks_ready = scene.assessment.findings.iter().any(|finding| {
         matches!(finding.criterion, Criterion::Up(UpCriterion::FeelsReady {}))
             && finding.verdict != Verdict::Met
     });
-    if asks_ready && outcome == Some(OutcomeKind::Hold) {
-        actions.push(Action::new(words.text("action-feels-ready", &[]), Does::FeelsReady));
-    }
     if outcome.is_some_and(|outcome| outcome != OutcomeKind::PauseAndCall) {
         let stay = !scene.state.rule().stay_here();
         let label = if stay {
@@ -163,6 +162,12 @@ fn actions(scene: &Scene<'_>, outcome: Option<OutcomeKind>, shown: Option<EntryI
         };
         actions.push(Action::new(label, Does::StayHere { stay }));
     }
-    actions.push(Action::new(words.text("action-today", &[]), Does::Today));
+    // Last: where staying is what is said, nothing asks for more.
+    if asks_ready && outcome == Some(OutcomeKind::Hold) {
+        actions.push(Action::new(words.text("action-feels-ready", &[]), Does::FeelsReady));
+    }
+    if !actions.contains(&today) {
+        actions.push(today);
+    }
     actions
 }

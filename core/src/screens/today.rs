@@ -10,7 +10,7 @@ use super::{Action, Begin, Does, Scene, Welcome, plain};
 use crate::message_id;
 use crate::programme::plan::{PracticePlan, Programme, Step};
 use crate::programme::values::Practice;
-use crate::progression::{Basis, OutcomeKind};
+use crate::progression::Basis;
 use crate::reminders::{When, after_line};
 use crate::safety::{BreathCaution, CareNote};
 
@@ -31,9 +31,9 @@ pub struct TodayScreen {
     pub practices: Vec<PracticeCard>,
     /// Practices tied to something of the person's own day: "After my tea: slow breathing".
     pub routines: Vec<String>,
-    /// "Today, breathing alone is enough"; not where nothing may go on.
+    /// "Today, breathing alone is enough", or what may go on while trainers are paused; not where nothing may.
     pub enough: Option<String>,
-    /// Something to look forward to, in the person's own words.
+    /// Something to look forward to, in the person's own words; not while she has to speak with someone first.
     pub look_forward: Option<String>,
     /// The usual cautions, always shown.
     pub cautions: Vec<String>,
@@ -91,7 +91,7 @@ pub struct PracticeCard {
 impl TodayScreen {
     pub(crate) fn new(scene: &Scene<'_>) -> Self {
         let today = Today { scene, programme: scene.state.rule().programme() };
-        let paused = scene.assessment.outcome.kind() == OutcomeKind::PauseAndCall;
+        let paused = scene.paused();
         let step = if paused { None } else { today.step_card() };
         let notices = today.notices(paused);
         Self {
@@ -106,6 +106,7 @@ impl TodayScreen {
             look_forward: scene
                 .state
                 .look_forward()
+                .filter(|_| !paused)
                 .map(|to| scene.words.text("today-look-forward", &[("what", to.into())])),
             cautions: today.cautions(step.is_some()),
             actions: today.actions(paused),
@@ -170,20 +171,25 @@ impl Today<'_> {
             );
         }
         if self.scene.assessment.clock.is_some() {
-            let when = plain::when(words, self.scene.now, self.scene.now).into();
-            let date = plain::date(words, self.scene.now.day()).into();
+            let now = self.scene.now;
+            let date = || plain::date(words, now.day()).into();
+            let when = plain::when(words, now, now).into();
+            // The button may stand apart from the question, so it says what it says yes to.
+            let time = words.time(now.local().time()).into();
+            let yes = words.text("action-time-right", &[("date", date()), ("time", time)]);
             note(
-                words.text("today-clock", &[("date", date), ("when", when)]),
-                act(message_id!("action-time-right"), Does::ConfirmTime),
+                words.text("today-clock", &[("date", date()), ("when", when)]),
+                Some(Action::new(yes, Does::ConfirmTime)),
             );
         }
         if let (Basis::Step { confirmed: false, .. }, Some(step)) =
             (&self.scene.assessment.basis, self.current())
         {
             let what = plain::step(words, step).into();
+            // Where it is asked, yes and no stand beside each other.
             note(
                 words.text("today-confirm-step", &[("step", what)]),
-                act(message_id!("action-confirm-step"), Does::ConfirmStep),
+                act(message_id!("action-step-check"), Does::StepCheck),
             );
         }
         if let (Some(why), false) = (super::health::due(self.scene), paused) {

@@ -3,7 +3,7 @@
 //!
 //! *Longer* writes accents on the letters and doubles vowels until a text is about 40 % longer: cut
 //! words, and words that are not messages, catch the eye. *Mirrored* makes every word run from right to
-//! left, as Android's `ar-XB` and CLDR's pseudo-locales of that name do: what is laid out for one
+//! left and leaves figures as they are, as Android's `ar-XB` and CLDR's pseudo-locales of that name do: what is laid out for one
 //! direction only shows.
 //!
 //! Only the words of a message change. What is put into it stays as it is, and so does the name of a file,
@@ -120,7 +120,8 @@ fn mirrored(text: &str) -> Cow<'_, str> {
     let mut said = String::with_capacity(text.len() * 3);
     let mut inside = false;
     for letter in text.chars() {
-        if letter.is_alphanumeric() != inside {
+        // Digits run from left to right in every script; only words are turned.
+        if letter.is_alphabetic() != inside {
             inside = !inside;
             if inside {
                 said.extend([MARK, OVERRIDE]);

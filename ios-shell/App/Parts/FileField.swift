@@ -26,6 +26,7 @@ struct FileField: View {
         case .bytes(let bytes):
             page.drafts.set(name, bytes)
             page.touched(name)
+            page.go.mended(name)
             tell(page.words.fields.fileChosen)
         case .tooLarge: page.send(.wrong([Wrong(field: name, says: page.words.files.tooLarge)]))
         case .unreadable: page.send(.wrong([Wrong(field: name, says: page.words.files.unreadable)]))

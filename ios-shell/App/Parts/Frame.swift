@@ -169,6 +169,9 @@ private struct Told: View {
         if let trouble = page.go.trouble {
             Noticed([trouble]).onChange(of: trouble, initial: true) { _, says in tell(says, urgent: true) }
         }
+        if let told = page.go.told {
+            Noticed([told]).onChange(of: told, initial: true) { _, says in tell(says) }
+        }
         if let told = page.duties.told {
             Noticed([told]) {
                 Press(page.words.frame.close, .quiet) { page.duties.wasTold() }

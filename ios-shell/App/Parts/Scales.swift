@@ -53,6 +53,7 @@ struct ScaleField: View {
 private struct Scale: View {
     @Environment(Page.self) private var page
     @Environment(\.accessibilityVoiceOverEnabled) private var listens
+    @Environment(\.dynamicTypeSize) private var size
     @ScaledMetric(relativeTo: .body) private var wide = Tokens.Target.press
     let question: String
     let least: String
@@ -80,8 +81,9 @@ private struct Scale: View {
                 ForEach(0...10, id: \.self) { cell(Rating($0)) }
             }
             Words("\(page.number(10)): \(most)", .small, .quiet)
-                .multilineTextAlignment(.trailing)
-                .frame(maxWidth: .infinity, alignment: .trailing)
+                // With large letters the rows are short, and the last number stands where lines begin.
+                .multilineTextAlignment(size.isAccessibilitySize ? .leading : .trailing)
+                .frame(maxWidth: .infinity, alignment: size.isAccessibilitySize ? .leading : .trailing)
         }
     }
 

@@ -1,5 +1,5 @@
-// What stays in reach above the screen, however far down it is read: stop during a practice, and what sends a caution once one is
-// chosen.
+// What stays in reach above the screen, however far down it is read: stop during a practice, what sends a caution once one is
+// chosen, and the first number to call.
 import FrondHome
 import SwiftUI
 
@@ -10,6 +10,7 @@ struct Pinned: View {
         switch view {
         case .screen(.running(let screen)): StopNow(screen: screen)
         case .screen(.signs(let screen)): ReportNow(screen: screen)
+        case .screen(.stopAndCall(let screen)): CallNow(screen: screen)
         default: EmptyView()
         }
     }
@@ -22,7 +23,8 @@ private struct StopNow: View {
 
     var body: some View {
         if let stop = screen.stop {
-            Press(stop.label, .next) { page.go.now(.during(stop.event)) }
+            // Before anything was begun, beginning is what stands out.
+            Press(stop.label, screen.isBegun ? .next : .equal) { page.go.now(.during(stop.event)) }
                 .keyboardShortcut(.cancelAction)
         }
     }
@@ -35,6 +37,19 @@ private struct ReportNow: View {
     var body: some View {
         if screen.isAnyChosen(page.drafts) {
             Press(page.words.tell.report, .next) { page.send { screen.report($0) } }
+        }
+    }
+}
+
+/// The first number. With large letters, what is read before it takes more than a screen.
+private struct CallNow: View {
+    @Environment(Page.self) private var page
+    let screen: StopScreen
+
+    var body: some View {
+        if let dial = screen.call.lines.flatMap(\.dial).first {
+            // The core asks the phone for its dialler.
+            Press(dial.label, .next) { page.go.now(.dial(number: dial.number)) }
         }
     }
 }

@@ -16,7 +16,12 @@ struct RemindersView: View {
         Problems()
         Says(screen.off)
         if screen.on { MayBeShown(notices: notices) }
-        Next(screen.switch) { page.send(screen.turn) }
+        // Turning them on is the step there is to take; turning them off is only in reach.
+        if screen.on {
+            Also([Offer(screen.switch) { $0.send(screen.turn) }])
+        } else {
+            Next(screen.switch) { page.send(screen.turn) }
+        }
         Says(screen.empty)
         ForEach(screen.reminders.indices, id: \.self) { at in
             let line = screen.reminders[at]
@@ -66,7 +71,7 @@ private struct MayBeShown: View {
         case .ask:
             Box(words.title) {
                 Says(words.why)
-                Press(words.allow, .equal) {
+                Press(words.allow, .next) {
                     Task {
                         await page.duties.askNotices()
                         page.go.press(.reminders)

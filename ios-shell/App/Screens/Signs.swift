@@ -20,7 +20,7 @@ struct SignsView: View {
     }
 }
 
-/// Stop and call, in the order of the record. The first number is the largest thing to press.
+/// Stop and call, in the order of the record. The first number stays above everything (Pinned.swift).
 struct StopView: View {
     let screen: StopScreen
 
@@ -30,11 +30,7 @@ struct StopView: View {
             let line = screen.call.lines[at]
             said(line)
             ForEach(line.dial.indices, id: \.self) { number in
-                if at == first && number == 0 {
-                    Call(dial: line.dial[number])
-                } else {
-                    Equally([Offer(line.dial[number])])
-                }
+                if at != first || number > 0 { Equally([Offer(line.dial[number])]) }
             }
         }
         Also(screen.actions)
@@ -54,16 +50,6 @@ struct StopView: View {
 
     private func leads(_ line: CallLine) -> some View {
         ForEach(line.text.indices, id: \.self) { Lead(line.text[$0]) }
-    }
-}
-
-/// A number to call; the core asks the phone for its dialler.
-private struct Call: View {
-    @Environment(Page.self) private var page
-    let dial: Dial
-
-    var body: some View {
-        Next(dial.label) { page.go.now(.dial(number: dial.number)) }
     }
 }
 

@@ -2,7 +2,7 @@
 import FrondHome
 import SwiftUI
 
-/// What it says, why, and the choices: equals where there are two.
+/// What it says, why, and the choices: equals where there are two; where there is none, going back.
 struct SuggestionView: View {
     @Environment(Page.self) private var page
     let screen: SuggestionScreen
@@ -13,7 +13,7 @@ struct SuggestionView: View {
         Says(screen.says.dropFirst() + screen.bars)
         Quiet(screen.whose)
         ForEach(calls.indices, id: \.self) { Next(calls[$0]) }
-        Equally(screen.actions.filter { $0.does.isChoice })
+        Equally(choices)
         if !screen.reasons.isEmpty {
             Fold("why", page.words.tell.why) {
                 ForEach(screen.reasons.indices, id: \.self) { at in
@@ -22,11 +22,16 @@ struct SuggestionView: View {
                 }
             }
         }
-        Also(screen.actions.filter { !$0.does.isChoice && $0.does != .stopAndCall })
+        Also(screen.actions, but: (calls + choices).map(\.does))
         Cautions(screen.cautions)
     }
 
     private var calls: [Action] { screen.actions.filter { $0.does == .stopAndCall } }
+
+    private var choices: [Action] {
+        let choices = screen.actions.filter { $0.does.isChoice }
+        return choices.isEmpty && calls.isEmpty ? Array(screen.actions.prefix(1)) : choices
+    }
 }
 
 /// One criterion, and what was found for it.
@@ -45,7 +50,7 @@ private struct Found: View {
 extension Does {
     /// One of the answers to a suggestion.
     fileprivate var isChoice: Bool {
-        if case .choose = self { true } else { self == .feelsReady }
+        if case .choose = self { true } else { false }
     }
 }
 

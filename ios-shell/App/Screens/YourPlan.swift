@@ -40,7 +40,7 @@ struct AddPlanView: View {
 }
 
 /// The whole plan in short cards, then "is this yours?". Both answers are as large as each other; what has to be chosen
-/// knowingly is not chosen beforehand, and the core asks for what is missing.
+/// knowingly is not chosen beforehand, and what is missing is asked for at its place.
 struct AcceptView: View {
     @Environment(Page.self) private var page
     let screen: AcceptScreen

@@ -215,6 +215,50 @@ struct AcrossTheBorderTests {
         #expect(ways.trouble == ways.words?.frame.fault)
     }
 
+    /// A form without an id of its own, over a core that gives none for a while.
+    private func signs(ids missing: Int) async throws -> (Opened, Faulty, Ways) {
+        let on = try Opened()
+        let diary = on.places.diary.path
+        let (keeper, time) = (on.keeper, on.time)
+        let faulty = Faulty(try Frond(folder: diary, language: "en", covered: Opened.covered, keeper: keeper))
+        let door = RealDoor(clock: time) { faulty }
+        let ways = Ways(door: door, running: time)
+        ways.begin()
+        await ways.settle()
+        ways.press(.startNew)
+        await ways.settle()
+        ways.press(.signs)
+        await ways.settle()
+        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        ways.drafts.set("signs-1", Set([Sign.painThatStays, .fever].filter(form.signs.groups[1].signs.map(\.sign).contains)))
+        ways.drafts.set("note", "An invented note, typed before the fault.")
+        faulty.idless = missing
+        ways.send(form.report(try #require(ways.asking(at: time.now()))))
+        await ways.settle()
+        return (on, faulty, ways)
+    }
+
+    @Test func whereTheDiaryWasPutAwayAnIdIsAskedForAgainAndWhatWasTypedIsWritten() async throws {
+        let (_, _, ways) = try await signs(ids: 1)
+        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(ways.trouble == nil && ways.drafts.isEmpty)
+        ways.press(.entries)
+        await ways.settle()
+        guard case .screen(.entries(let written))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(written.entries.count == 1, "once")
+    }
+
+    @Test func whereNoIdCanBeHadNothingTypedIsLost() async throws {
+        let (on, faulty, ways) = try await signs(ids: 99)
+        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(ways.trouble == ways.words?.frame.fault)
+        #expect(ways.drafts.value("note", or: "") == "An invented note, typed before the fault.")
+        faulty.idless = 0
+        ways.send(form.report(try #require(ways.asking(at: on.time.now()))))
+        await ways.settle()
+        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+    }
+
     @Test func theCoreIsNeverAskedOnTheMainThread() async throws {
         let on = try Opened()
         let watched = Watched(on.keeper)
@@ -257,8 +301,15 @@ private final class Faulty: FrondProtocol, @unchecked Sendable {
     private let inside: Frond
     private let one = NSLock()
     private var left = 0
+    private var without = 0
 
     init(_ inside: Frond) { self.inside = inside }
+
+    /// So often no id can be had.
+    var idless: Int {
+        get { one.withLock { without } }
+        set { one.withLock { without = newValue } }
+    }
 
     var fails: Int {
         get { one.withLock { left } }
@@ -289,7 +340,14 @@ private final class Faulty: FrondProtocol, @unchecked Sendable {
         if fails > 1 { throw Panic() }
         return try inside.formWords()
     }
-    func newId() throws -> EntryId { try inside.newId() }
+    func newId() throws -> EntryId {
+        let none = one.withLock { () -> Bool in
+            defer { without = max(0, without - 1) }
+            return without > 0
+        }
+        if none { throw Panic() }
+        return try inside.newId()
+    }
     func sayDay(day: Day) throws -> String { try inside.sayDay(day: day) }
     func sayTime(hour: UInt32, minute: UInt32) throws -> String? { try inside.sayTime(hour: hour, minute: minute) }
     func standing() throws -> Standing { try inside.standing() }

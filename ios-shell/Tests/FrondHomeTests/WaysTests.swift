@@ -179,6 +179,10 @@ struct WaysTests {
         await on.settle()
         guard case .questions(let kept)? = on.screen else { throw Lost(on.says) }
         #expect(every(String.self, in: kept.questions).filter { $0.contains("An invented question") }.count == 1)
+        #expect(on.ways.told == "Kept.", "that it was kept is said where it was told")
+        on.ways.press(.today)
+        await on.settle()
+        #expect(on.ways.told == nil, "and not of another screen")
     }
 
     @Test func addressesAreReadAsTheyAreWritten() throws {

@@ -89,7 +89,7 @@ pub(super) fn command(does: &Does) -> String {
         Does::Shows => "frond show shows".to_owned(),
         Does::Settings => "frond show settings".to_owned(),
         Does::Summary => "frond show summary".to_owned(),
-        Does::StepCheck => "frond step".to_owned(),
+        Does::StepCheck => "frond step --confirm, or frond step STEP".to_owned(),
         Does::Screening => "frond tell cautions".to_owned(),
         Does::LogAsPlanned => "frond log".to_owned(),
         // These need a page with a clock.

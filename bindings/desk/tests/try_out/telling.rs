@@ -251,3 +251,61 @@ fn a_signed_plan_is_accepted_and_another_key_only_knowingly() {
     assert_eq!(answer.status, 422);
     assert_eq!(server.get("/plan/add").status, 200, "nothing waits, the page is alive");
 }
+
+/// The list of what has to be put right.
+fn problems(page: &str) -> &str {
+    page.split("class=\"problems\"").nth(1).unwrap().split("</section>").next().unwrap()
+}
+
+#[test]
+fn what_has_to_be_put_right_leads_to_its_field_where_a_page_has_several_forms_too() {
+    let server = Server::entered(&[]);
+    let page = server.page("/signs");
+    let answer = server.post("/signs", &[("id", &id(&page, "/signs"))]);
+    assert_eq!(answer.status, 422);
+    let page = answer.text();
+    assert!(problems(&page).contains("href=\"#sign-0\""), "{}", problems(&page));
+    assert!(page.contains("id=\"sign-0\""));
+
+    let page = server.page("/activities");
+    let forms = page.matches("action=\"/activities\"").count();
+    assert!(forms > 1, "{forms}");
+    let fields = hidden(&page, "/activities");
+    let fields: Vec<(&str, &str)> = fields.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+    let answer = server.post("/activities", &fields);
+    assert_eq!(answer.status, 422);
+    assert!(problems(&answer.text()).contains("href=\"#able-0\""));
+}
+
+#[test]
+fn the_first_number_to_call_stands_before_what_is_read() {
+    let server = Server::entered(&[]);
+    for sign in ["pain_that_stays", "heavy_bleeding"] {
+        let page = server.page("/signs");
+        server.told("/signs", &[("id", &id(&page, "/signs")), ("sign", sign)]);
+        let call = server.page("/call");
+        let (number, read) =
+            (call.find("href=\"tel:").unwrap(), call.find("class=\"lead\"").unwrap());
+        assert!(number < read, "{sign}");
+        let first = call[number..].split('"').nth(1).unwrap();
+        assert_eq!(call.matches(first).count(), 1, "{sign}: {first} stands there twice");
+    }
+}
+
+#[test]
+fn before_anything_is_begun_beginning_stands_out_and_afterwards_stop() {
+    let server = Server::entered(&["--empty"]);
+    let begin = [("what", "breathing"), ("preset", "even"), ("minutes", "5")];
+    let loud = |page: &str| -> Vec<String> {
+        page.split("<button class=\"press next\">")
+            .skip(1)
+            .filter_map(|rest| rest.split('<').next())
+            .map(str::to_owned)
+            .collect()
+    };
+    let page = server.told("/practice/begin", &begin);
+    assert_eq!(loud(&page), ["Begin"]);
+    let page = server.told("/practice/during", &[("event", "begin"), ("part", "0")]);
+    assert_eq!(loud(&page), ["Stop"]);
+    server.told("/practice/during", &[("event", "stop")]);
+}

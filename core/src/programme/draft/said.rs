@@ -4,7 +4,7 @@
 
 use super::super::plan::Programme;
 use super::super::readback::plain::place;
-use super::super::readback::{self, rules};
+use super::super::readback::{self, To, rules};
 use super::super::rule::Rule;
 use super::super::values::StepId;
 use super::check::{Checked, Partly};
@@ -103,7 +103,7 @@ impl Reader<'_> {
 
     fn who(&self) -> Vec<String> {
         let mut all = Vec::new();
-        readback::head(self.frame, self.words, &mut all);
+        readback::head(self.frame, To::Clinician, self.words, &mut all);
         let mut said = Vec::new();
         let mut missing = false;
         for (sentence, fields) in all.into_iter().zip(HEAD) {
@@ -121,13 +121,13 @@ impl Reader<'_> {
         let so_far = &self.checked.so_far;
         let mut said = Vec::new();
         if let Some(whole) = so_far.whole.as_ref().filter(|_| !self.amiss_in("start_at")) {
-            readback::ladder(whole, self.words, &mut said);
+            readback::ladder(whole, To::Clinician, self.words, &mut said);
             return said;
         }
         for (index, step) in so_far.steps.iter().enumerate() {
             let number = place(index + 1);
             match step {
-                Some(step) => said.push(readback::one_step(index, step, self.words)),
+                Some(step) => said.push(readback::one_step(index, step, To::Clinician, self.words)),
                 None => {
                     said.push(
                         self.words.text("compose-said-step-unfinished", &[("number", number)]),
@@ -147,7 +147,7 @@ impl Reader<'_> {
         let practices = self.checked.so_far.practices.iter().enumerate();
         practices
             .map(|(index, plan)| match plan {
-                Some(plan) => readback::practice(plan, self.words),
+                Some(plan) => readback::practice(plan, To::Clinician, self.words),
                 None => self
                     .words
                     .text("compose-said-practice-unfinished", &[("number", place(index + 1))]),
@@ -206,13 +206,13 @@ impl Reader<'_> {
             said.remove(1);
             said.push(self.unfinished());
         }
-        readback::signs(self.frame, self.words, &mut said);
+        readback::signs(self.frame, To::Clinician, self.words, &mut said);
         said
     }
 
     fn around(&self) -> Vec<String> {
         let mut said = Vec::new();
-        readback::around(self.frame, self.words, &mut said);
+        readback::around(self.frame, To::Clinician, self.words, &mut said);
         said
     }
 }

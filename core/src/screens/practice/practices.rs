@@ -4,14 +4,13 @@ use serde::Serialize;
 
 use super::super::{Action, Does, Scene, plain};
 use super::Begin;
-use crate::progression::OutcomeKind;
 
 /// What can be practised.
 #[derive(Clone, PartialEq, Eq, Serialize)]
 pub struct PracticesScreen {
     /// Heading.
     pub title: String,
-    /// "Today, breathing is enough."
+    /// "Today, breathing is enough", or what may go on while trainers are paused.
     pub enough: String,
     /// Said where there is nothing but breathing.
     pub empty: Option<String>,
@@ -40,7 +39,7 @@ impl PracticesScreen {
     pub(crate) fn new(scene: &Scene<'_>) -> Self {
         let words = scene.words;
         let mut options = Vec::new();
-        let paused = scene.assessment.outcome.kind() == OutcomeKind::PauseAndCall;
+        let paused = scene.paused();
         if let Some(step) = scene.state.rule().step().filter(|_| !paused) {
             options.push(PracticeOption {
                 name: step.name.as_str().to_owned(),

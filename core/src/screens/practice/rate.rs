@@ -56,7 +56,8 @@ impl RateScreen {
     pub(crate) fn new(scene: &Scene<'_>, done: &Done) -> Self {
         let words = scene.words;
         let ended_unsaid = done.ended(None);
-        let reasons = log_session::endings(scene).into_iter().filter(|choice| {
+        let trainer = done.practice == Practice::Trainer;
+        let reasons = log_session::endings(scene, trainer).into_iter().filter(|choice| {
             matches!(
                 (choice.ended, done.how),
                 (Ended::Finished, How::Finished)

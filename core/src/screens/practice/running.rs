@@ -5,9 +5,9 @@ use serde::Serialize;
 
 use super::super::{Action, Does, Scene, plain};
 use crate::practice::breathing::{Breathing, CueKind, Phase, Tells};
-use crate::practice::timed::{Event, SEEN_EVERY_MILLIS, Tick, Timer, View};
+use crate::practice::timed::{Event, SEEN_EVERY_MILLIS, State, Tick, Timer, View};
 use crate::programme::values::{Practice, Size};
-use crate::safety::BreathCaution;
+use crate::safety::{BreathCaution, CareNote};
 use crate::words::Words;
 
 /// A practice with its clock.
@@ -141,8 +141,8 @@ impl RunningScreen {
             mark: if breathing.is_some() { None } else { mark(scene, timer, tick, &view) },
             pacer: breathing.map(|breathing| pacer(scene, breathing)),
             seen_every_millis: SEEN_EVERY_MILLIS,
+            cautions: cautions(words, trainer, view.state == State::Ready),
             view,
-            cautions: cautions(words, trainer),
             actions: vec![Action::new(words.text("action-signs", &[]), Does::Signs)],
         }
     }
@@ -217,10 +217,14 @@ fn pacer(scene: &Scene<'_>, breathing: &Breathing) -> Pacer {
     }
 }
 
-fn cautions(words: &Words, trainer: bool) -> Vec<String> {
+/// `begins`: a part is about to begin, and with it another trainer; then also what to look at before.
+fn cautions(words: &Words, trainer: bool, begins: bool) -> Vec<String> {
     let mut cautions = vec![words.text("today-caution-stop", &[])];
     if trainer {
         cautions.push(words.text("today-caution-never-hurt", &[]));
+        if begins {
+            cautions.extend(CareNote::ALL.map(|note| words.text(note.word_id(), &[])));
+        }
     }
     cautions.push(words.text(BreathCaution::OverBreathing.word_id(), &[]));
     cautions

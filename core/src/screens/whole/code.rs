@@ -1,5 +1,6 @@
 //! The app's own code: asked for, chosen, changed, taken away. The code is asked for where anyone may look, so
-//! that screen says nothing of what the program is for.
+//! that screen says nothing of what the program is for. Therefore no way to the cautions stands there, and no number of
+//! the plan: in an emergency it names the one number that says nothing, that of the country.
 
 use serde::Serialize;
 
@@ -83,12 +84,17 @@ impl CodeScreen {
     #[must_use]
     pub fn new(words: &Words, wait_millis: u64, problems: Vec<Problem>) -> Self {
         let forgotten = Action::new(words.text("phone-code-forgotten", &[]), Does::OpenByPhrase);
+        let wait = Wait::of(words, wait_millis);
+        let mut says = vec![words.text("phone-code-asks", &[])];
+        if wait.is_none() {
+            says.push(words.text("phone-code-wait-emergency", &[]));
+        }
         Self {
             title: words.text("phone-code-title", &[]),
-            says: vec![words.text("phone-code-asks", &[])],
+            says,
             code: FormLine::new(FormField::Code, words.text("phone-code", &[])),
             problems,
-            wait: Wait::of(words, wait_millis),
+            wait,
             submit: words.text("phone-code-open", &[]),
             actions: vec![forgotten],
         }

@@ -8,7 +8,7 @@ use super::*;
 use crate::companion::Trouble;
 use crate::diary::entry::EntryId;
 use crate::ports::sim::SeededRandom;
-use crate::screens::{Covered, Lock};
+use crate::screens::{Covered, Does, Lock};
 use crate::sealing::RecoveryPhrase;
 use crate::words::Words;
 
@@ -38,6 +38,24 @@ fn before_the_lock() {
     held("code_wrong", |words| {
         CodeScreen::new(words, 95_001, vec![Problem::new(words, FormField::Code, Amiss::CodeWrong)])
     });
+}
+
+/// Hazards H11 and H36: whoever reads it learns nothing of what is behind it, and whoever needs help is not kept waiting.
+#[test]
+fn while_a_code_is_asked_for_the_emergency_line_stands_there_and_nothing_else() {
+    for language in Words::offered(false) {
+        let words = Words::for_language(language.tag);
+        let line = words.text("phone-code-wait-emergency", &[]);
+        for wait in [0, 5_000] {
+            let screen = CodeScreen::new(&words, wait, vec![]);
+            let mut texts = Vec::new();
+            gather(&serde_json::to_value(&screen).unwrap(), &mut texts);
+            let said = texts.iter().filter(|(_, text)| *text == line).count();
+            assert_eq!(said, 1, "{}: {wait}", language.tag);
+            let does: Vec<Does> = screen.actions.iter().map(|action| action.does).collect();
+            assert_eq!(does, [Does::OpenByPhrase], "{}", language.tag);
+        }
+    }
 }
 
 #[test]

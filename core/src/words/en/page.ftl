@@ -32,6 +32,7 @@ page-step-clinician = My clinician said so
 page-step-own = It is my own choice
 page-closes = What does the talk close?
 page-may-go-on = Yes, I may go on
+page-ready-title = Would you like to try the next step?
 page-ready-yes = Yes
 page-ready-not-yet = Not yet
 page-ready-hint = Every answer is right. It only counts together with what your plan asks.

@@ -2,9 +2,11 @@
 # clinician and, for whoever wants every line, under the cards when a plan is accepted.
 
 readback-head = This is revision { $revision } of the programme "{ $id }", for { $whom }: { $who }.
+readback-head-plain = This is revision { $revision }, for { $whom }: { $who }.
 readback-adult = an adult
 readback-younger = someone not yet adult; the clinician confirms that local safeguarding was followed
 readback-author = It was written by { $name }, { $clinic }, and issued on { $at }; its own texts are in the language "{ $language }".
+readback-author-plain = It was written by { $name }, { $clinic }, on { $day }.
 readback-review = The clinician looks at it again by { $day }; after that day nothing suggests going up until then.
 readback-contact = Contact: { $name }, telephone { $phone }, { $hours }. If nobody answers: { $advice }
 readback-out-of-hours = Outside those hours: { $advice }
@@ -21,6 +23,7 @@ readback-steps-from = { $count ->
        *[other] There are { $count } steps, lowest first, beginning at { $step }.
     }
 readback-step = Step { $number } (id { $id }), "{ $name }": { $practice }, { $position }. { $parts }. { $schedule }.
+readback-step-plain = Step { $number }, "{ $name }": { $practice }, { $position }. { $parts }. { $schedule }.
 readback-step-maintain = This step keeps what there is; nothing suggests going beyond it.
 readback-step-gate = Going beyond this step is talked about first.
 readback-step-named = step { $number }, "{ $name }"
@@ -72,17 +75,19 @@ readback-full-session = A full session is one on the current step that was finis
 readback-late = A session written down later than { $hours } after it began is marked late.
 readback-asked = At each session these are rated from 0 to 10: { $ratings }.
 readback-screening = The full list of cautions is asked every { $days }.
-readback-activities = The person rates how able she is: { $activities }.
-readback-activities-every = The person rates how able she is every { $days }: { $activities }.
+readback-activities = The person rates from 0 to 10 how able they are: { $activities }.
+readback-activities-every = The person rates from 0 to 10, every { $days }, how able they are: { $activities }.
 readback-goals = Goals: { $goals }.
 readback-sign-stricter = The sign "{ $sign }" is taken more seriously than usual: { $tier }.
 readback-spotting = Spotting, a few drops of blood, is only noted in this programme.
 readback-sign-seen = The clinician has seen the sign "{ $sign }" of entry { $entry } and closes it with this revision.
+readback-sign-seen-plain = The clinician has seen the sign "{ $sign }" and closes it with this revision.
 readback-own-caution = The clinician's own caution: { $caution }
 readback-numbers-folded = Sizes and counts stay folded on Today until they are opened.
 readback-grounding-first = Eyes-open grounding is offered before each trainer session.
 readback-contact-on-stop = The contact is offered whenever a session was stopped.
 readback-recipient = A summary may be sealed to { $name }, key { $key }.
+readback-recipient-plain = A summary may be sealed to { $name }, whose key ends in { $end }.
 
 readback-rating-peak = the highest discomfort
 readback-rating-before = discomfort before
@@ -93,6 +98,7 @@ readback-practice-breathing = slow breathing
 readback-practice-belly-breathing = belly breathing
 readback-practice-meditation = meditation
 readback-practice-other = other practice "{ $id }"
+readback-practice-other-plain = another practice
 readback-on-back = lying on the back
 readback-side-lying = lying on the side
 readback-sitting = sitting

@@ -39,20 +39,38 @@ criterion-days-on-step = { $days ->
 criterion-sessions = Full sessions on { $days ->
         [one] { $days } day
        *[other] { $days } days
-    } within { $within } days
-criterion-at-most = At most { $number } as { $rating } in the last { $last } full sessions, and in every session since the first of them
+    } within { $within ->
+        [one] { $within } day
+       *[other] { $within } days
+    }
+criterion-at-most = { $last ->
+        [one] At most { $number } as { $rating } in the last full session, and in every session since
+       *[other] At most { $number } as { $rating } in the last { $last } full sessions, and in every session since the first of them
+    }
 criterion-sign-free = { $days ->
         [one] { $days } day
        *[other] { $days } days
     } without anything to call about
 criterion-feels-ready = You would like to try the next step
-criterion-at-least = { $number } or more as { $rating } in { $sessions } of the last { $last } sessions
-criterion-stopped = { $sessions } of the last { $last } sessions stopped or not started
+criterion-at-least = { $last ->
+        [one] { $number } or more as { $rating } in the last session
+       *[other] { $number } or more as { $rating } in { $sessions } of the last { $last } sessions
+    }
+criterion-stopped = { $last ->
+        [one] The last session stopped or not started
+       *[other] { $sessions } of the last { $last } sessions stopped or not started
+    }
 criterion-days-without = { $days ->
         [one] { $days } day
        *[other] { $days } days
     } without practice
-criterion-steps-back = { $times } times to an earlier step within { $within } days
+criterion-steps-back = { $times ->
+        [one] Once
+       *[other] { $times } times
+    } to an earlier step within { $within ->
+        [one] { $within } day
+       *[other] { $within } days
+    }
 
 missing-days-on-step = { $days ->
         [one] { $days } more day on this step

@@ -23,12 +23,12 @@ summary-rated = { $count ->
     }
 summary-signs = Everything that was not right and is still open, whichever days you choose
 summary-plan = Your plan, the step you use, and what the plan says now, with the reasons
-summary-before = Everything before { $day }, but for your plan and the marks Frond writes itself
-summary-after = Everything after { $day }, but for your plan and the marks Frond writes itself
-summary-no-notes = Your notes
-summary-no-questions = Your questions
+summary-before = Not in it: everything before { $day }, but for your plan and the marks Frond writes itself
+summary-after = Not in it: everything after { $day }, but for your plan and the marks Frond writes itself
+summary-no-notes = Not in it: your notes
+summary-no-questions = Not in it: your questions
 summary-narrowing-shows = Whoever reads it sees that something is left out, and which of these it was. Nobody sees what.
-summary-never = What you look forward to, and how the app is set up: that is nobody's business
+summary-never = Never in it: what you look forward to, and how the app is set up. That is nobody's business.
 summary-put-right = { $count ->
         [one] 1 entry that you put right: the first version is seen too, as numbers and without your words
        *[other] { $count } entries that you put right: the first versions are seen too, as numbers and without your words

@@ -8,7 +8,7 @@ today-missing = { $count ->
     }
 today-paused = Trainers are paused until you have spoken with someone.
 today-practice-waits = A practice of yours waits to be written down or to go on.
-today-clock = Is it { $date }, { $when }? The clock of this device may be wrong.
+today-clock = Is it { $date }, { $when }? The clock of this device may be wrong. If it is, set that clock first, and come back.
 today-confirm-step = { $step }: is this what you use now?
 today-review = Your plan was due to be looked at again. Ask for a visit; until then it stays as it is.
 today-settled = If you like, say how you are after your last session.
@@ -64,7 +64,7 @@ entries-stay-here = Chose how to go on
 entries-time-off = Time off from { $from } to { $to }
 entries-look-forward = Look forward to: { $what }
 entries-function = { $activity }: { $number } of 10
-entries-goal = { $goal }: { $number }
+entries-goal = { $goal }: { $reached }
 entries-question = For the visit: { $text }
 entries-settled-yes = It had settled
 entries-settled-not-yet = It had not settled yet

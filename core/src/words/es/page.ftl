@@ -32,6 +32,7 @@ page-step-clinician = Lo dijo mi especialista
 page-step-own = Es decisión mía
 page-closes = ¿Qué se cierra con la conversación?
 page-may-go-on = Sí, puedo continuar
+page-ready-title = ¿Te gustaría probar el paso siguiente?
 page-ready-yes = Sí
 page-ready-not-yet = Todavía no
 page-ready-hint = Cualquier respuesta está bien. Solo cuenta junto con lo que pide tu plan.

@@ -2,9 +2,11 @@
 # clinician and, for whoever wants every line, under the cards when a plan is accepted.
 
 readback-head = Esta es la revisión { $revision } del programa «{ $id }», para { $whom }: { $who }.
+readback-head-plain = Esta es la revisión { $revision }, para { $whom }: { $who }.
 readback-adult = una persona adulta
 readback-younger = alguien menor de edad; quien lo escribió confirma que se siguieron las normas locales de protección
 readback-author = Lo escribió { $name }, { $clinic }, y se emitió el { $at }; sus propios textos están en el idioma «{ $language }».
+readback-author-plain = Lo escribió { $name }, { $clinic }, el { $day }.
 readback-review = Se revisa otra vez el { $day } como tarde; después de ese día nada sugiere subir hasta entonces.
 readback-contact = Contacto: { $name }, teléfono { $phone }, { $hours }. Si nadie contesta: { $advice }
 readback-out-of-hours = Fuera de ese horario: { $advice }
@@ -21,6 +23,7 @@ readback-steps-from = { $count ->
        *[other] Hay { $count } pasos, primero el más bajo; se empieza en el { $step }.
     }
 readback-step = Paso { $number } (id { $id }), «{ $name }»: { $practice }, { $position }. { $parts }. { $schedule }.
+readback-step-plain = Paso { $number }, «{ $name }»: { $practice }, { $position }. { $parts }. { $schedule }.
 readback-step-maintain = Este paso mantiene lo que hay; nada sugiere ir más allá.
 readback-step-gate = Antes de pasar de este paso se habla.
 readback-step-named = paso { $number }, «{ $name }»
@@ -72,17 +75,19 @@ readback-full-session = Una sesión completa es una del paso actual que se termi
 readback-late = Una sesión escrita más de { $hours } después de empezar se marca como tardía.
 readback-asked = En cada sesión se valora de 0 a 10: { $ratings }.
 readback-screening = La lista completa de avisos se pregunta cada { $days }.
-readback-activities = La persona valora cuánto puede hacer: { $activities }.
-readback-activities-every = La persona valora cuánto puede hacer, cada { $days }: { $activities }.
+readback-activities = La persona valora de 0 a 10 cuánto puede hacer: { $activities }.
+readback-activities-every = La persona valora de 0 a 10, cada { $days }, cuánto puede hacer: { $activities }.
 readback-goals = Metas: { $goals }.
 readback-sign-stricter = La señal «{ $sign }» se toma más en serio de lo habitual: { $tier }.
 readback-spotting = Un manchado, unas gotas de sangre, solo se anota en este programa.
 readback-sign-seen = En la clínica se ha visto la señal «{ $sign }» de la anotación { $entry } y se cierra con esta revisión.
+readback-sign-seen-plain = En la clínica se ha visto la señal «{ $sign }» y se cierra con esta revisión.
 readback-own-caution = Aviso propio de la clínica: { $caution }
 readback-numbers-folded = Los tamaños y las cantidades quedan plegados en Hoy hasta que se abran.
 readback-grounding-first = Antes de cada sesión con dilatador se ofrece un ejercicio de calma con los ojos abiertos.
 readback-contact-on-stop = El contacto se ofrece siempre que se paró una sesión.
 readback-recipient = Un resumen se puede sellar para { $name }, clave { $key }.
+readback-recipient-plain = Un resumen se puede sellar para { $name }, cuya clave acaba en { $end }.
 
 readback-rating-peak = la molestia más alta
 readback-rating-before = la molestia antes
@@ -93,6 +98,7 @@ readback-practice-breathing = respiración lenta
 readback-practice-belly-breathing = respiración con el abdomen
 readback-practice-meditation = meditación
 readback-practice-other = otra práctica «{ $id }»
+readback-practice-other-plain = otra práctica
 readback-on-back = boca arriba
 readback-side-lying = de lado
 readback-sitting = en posición sentada

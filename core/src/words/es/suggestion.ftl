@@ -39,20 +39,38 @@ criterion-days-on-step = { $days ->
 criterion-sessions = Sesiones completas en { $days ->
         [one] { $days } día
        *[other] { $days } días
-    } dentro de { $within } días
-criterion-at-most = Como máximo { $number } de { $rating } en las últimas { $last } sesiones completas, y en cada sesión desde la primera de ellas
+    } dentro de { $within ->
+        [one] { $within } día
+       *[other] { $within } días
+    }
+criterion-at-most = { $last ->
+        [one] Como máximo { $number } de { $rating } en la última sesión completa, y en cada sesión desde entonces
+       *[other] Como máximo { $number } de { $rating } en las últimas { $last } sesiones completas, y en cada sesión desde la primera de ellas
+    }
 criterion-sign-free = { $days ->
         [one] { $days } día
        *[other] { $days } días
     } sin nada por lo que llamar
 criterion-feels-ready = Te gustaría probar el paso siguiente
-criterion-at-least = { $number } o más de { $rating } en { $sessions } de las últimas { $last } sesiones
-criterion-stopped = { $sessions } de las últimas { $last } sesiones, paradas antes o sin empezar
+criterion-at-least = { $last ->
+        [one] { $number } o más de { $rating } en la última sesión
+       *[other] { $number } o más de { $rating } en { $sessions } de las últimas { $last } sesiones
+    }
+criterion-stopped = { $last ->
+        [one] La última sesión, parada antes o sin empezar
+       *[other] { $sessions } de las últimas { $last } sesiones, paradas antes o sin empezar
+    }
 criterion-days-without = { $days ->
         [one] { $days } día
        *[other] { $days } días
     } sin práctica
-criterion-steps-back = { $times } veces a un paso anterior dentro de { $within } días
+criterion-steps-back = { $times ->
+        [one] Una vez
+       *[other] { $times } veces
+    } a un paso anterior dentro de { $within ->
+        [one] { $within } día
+       *[other] { $within } días
+    }
 
 missing-days-on-step = { $days ->
         [one] { $days } día más en este paso

@@ -23,12 +23,12 @@ summary-rated = { $count ->
     }
 summary-signs = Todo lo que no iba bien y sigue pendiente, sean cuales sean los días que elijas
 summary-plan = Tu plan, el paso que usas y lo que el plan dice ahora, con los motivos
-summary-before = Todo lo anterior al { $day }, menos tu plan y las marcas que escribe Frond
-summary-after = Todo lo posterior al { $day }, menos tu plan y las marcas que escribe Frond
-summary-no-notes = Tus notas
-summary-no-questions = Tus preguntas
+summary-before = No va: todo lo anterior al { $day }, menos tu plan y las marcas que escribe Frond
+summary-after = No va: todo lo posterior al { $day }, menos tu plan y las marcas que escribe Frond
+summary-no-notes = No van: tus notas
+summary-no-questions = No van: tus preguntas
 summary-narrowing-shows = Quien lo lea verá que se dejó algo fuera, y cuál de estas cosas fue. Nadie ve qué decía.
-summary-never = Lo que te hace ilusión y cómo tienes la aplicación: eso es solo cosa tuya
+summary-never = Nunca va: lo que te hace ilusión y cómo tienes la aplicación. Eso es solo cosa tuya.
 summary-put-right = { $count ->
         [one] 1 anotación que corregiste: también se ve la primera versión, en números y sin tus palabras
        *[other] { $count } anotaciones que corregiste: también se ven las primeras versiones, en números y sin tus palabras

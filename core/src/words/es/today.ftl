@@ -7,7 +7,7 @@ today-missing = { $count ->
        *[other] Pueden faltar { $count } anotaciones anteriores. Díselo a tu especialista en la próxima conversación; hasta entonces tu plan se queda en este paso.
     }
 today-paused = Los dilatadores están en pausa hasta que hayas hablado con alguien.
-today-clock = ¿Es { $date }, { $when }? El reloj de este dispositivo puede estar mal.
+today-clock = ¿Es { $date }, { $when }? El reloj de este dispositivo puede estar mal. Si lo está, pon primero ese reloj en hora y vuelve.
 today-confirm-step = { $step }: ¿es esto lo que usas ahora?
 today-review = Ya tocaba revisar tu plan. Pide una visita; hasta entonces sigue como está.
 today-time-off = Estás en días libres. Hoy no se te pide nada.
@@ -61,7 +61,7 @@ entries-stay-here = Elegido cómo continuar
 entries-time-off = Días libres: del { $from } al { $to }
 entries-look-forward = Algo que hace ilusión: { $what }
 entries-function = { $activity }: { $number } de 10
-entries-goal = { $goal }: { $number }
+entries-goal = { $goal }: { $reached }
 entries-question = Para la visita: { $text }
 entries-settled-yes = Se había calmado
 entries-settled-not-yet = Todavía no se había calmado

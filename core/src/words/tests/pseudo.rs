@@ -49,7 +49,7 @@ fn a_mirrored_message_is_english_with_every_word_between_marks() {
                     assert!(inside, "{id}: {mirrored:?}");
                     inside = false;
                 }
-                _ => assert!(inside || !letter.is_alphabetic(), "{id}: {letter:?} in {mirrored:?}"),
+                _ => assert_eq!(inside, letter.is_alphabetic(), "{id}: {letter:?} in {mirrored:?}"),
             }
         }
         assert!(!inside, "{id}: {mirrored:?}");

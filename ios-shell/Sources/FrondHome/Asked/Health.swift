@@ -4,7 +4,10 @@
 extension SignsScreen {
     /// Reads the form. Its fields: the cautions, `note`, `day`, `time`.
     @MainActor public func report(_ form: Asking) -> Filled {
-        let told = Told.signs(signs: form.signs(signs), note: form.note("note"))
+        let chosen = form.signs(signs)
+        // What is told of all of them is told at the first.
+        if chosen.isEmpty { form.wrong("signs-0", how) }
+        let told = Told.signs(signs: chosen, note: form.note("note"))
         let happened = form.happened()
         return form.send(.tell(told, id: nil, happened: happened, then: nil))
     }

@@ -69,7 +69,9 @@ extension CorrectScreen {
             return reached.map { .goal(goal: ask.goal, reached: $0) }
         case .timeOff(let field): return asking.days(or: field.current).map { .timeOff(from: $0.first, to: $0.last) }
         case .signs(let signs, let current, let note):
-            return .signs(signs: asking.signs(signs, or: Set(current)), note: asking.note("note", or: note.current ?? ""))
+            let chosen = asking.signs(signs, or: Set(current))
+            if chosen.isEmpty { asking.wrong("signs-0", asking.words.wrong.choice) }
+            return .signs(signs: chosen, note: asking.note("note", or: note.current ?? ""))
         case .nothing: return nil
         }
     }

@@ -72,13 +72,14 @@ extension AddPlanScreen {
 }
 
 extension AcceptScreen {
-    /// It is hers. Its field: `knowing`. What has to be chosen knowingly is not chosen beforehand, and the core asks for what is
-    /// missing. Nothing where there is nothing to accept.
+    /// It is hers. Its field: `knowing`. What has to be chosen knowingly is not chosen beforehand, and what is missing is asked
+    /// for at its place. Nothing where there is nothing to accept.
     @MainActor public func accept(_ form: Asking) -> Filled {
         guard let handed else { return .nothing }
         let chosen: Set<Although> = form.drafts.value("knowing", or: [])
+        for left in knowing where !chosen.contains(left.although) { form.wrong("knowing", left.says) }
         let although = knowing.map(\.although).filter(chosen.contains)
-        return .tell(.programme(handed: handed, although: although), id: id, happened: nil, then: nil)
+        return form.send(.tell(.programme(handed: handed, although: although), id: id, happened: nil, then: nil))
     }
 }
 

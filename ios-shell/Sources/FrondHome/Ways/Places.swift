@@ -107,6 +107,11 @@ extension View {
         }
     }
 
+    /// What the core says first where something was kept.
+    var kept: String? {
+        if case .screen(.kept(let screen)) = self { screen.title } else { nil }
+    }
+
     /// Screens that have their own address, whatever was asked.
     var ownAddress: Does? {
         guard case .screen(let screen) = self else { return nil }

@@ -29,6 +29,9 @@ public final class Ways {
     /// It did not work, and what to do now; what is shown stays as it is.
     public private(set) var trouble: String?
 
+    /// It was kept, and the screen on which it was told is there again.
+    public private(set) var told: String?
+
     /// What has to be put right in the form that is shown.
     public private(set) var wrongs: [Wrong] = []
 
@@ -60,6 +63,8 @@ public final class Ways {
     @ObservationIgnored var stands: (Standing) -> Void = { _ in }
 
     @ObservationIgnored private var trail = Trail()
+    /// What the core said of what was kept just now, until what follows is shown.
+    @ObservationIgnored private var kept: String?
     /// What kind of screen was answered last.
     @ObservationIgnored private var before: String?
     @ObservationIgnored private var saved: [Does] = []
@@ -109,21 +114,39 @@ public final class Ways {
         let under = drafts.id(form) ?? id.flatMap { drafts.isUsed($0) ? nil : $0 }
         drafts.name(form, under)
         let held = drafts
+        let sent = Sent()
         let arrived: @MainActor (View, FormWords) -> Void = { view, words in
+            guard sent.isSent else { return self.arrive(at: nil, view, words) }
             // The form has done its work: another one begins empty, and under an id of its own.
             self.drafts.sent(form)
-            if let then { self.press(then) } else { self.arrive(at: nil, view, words) }
+            guard let then else { return self.arrive(at: nil, view, words) }
+            self.press(then)
+            self.kept = view.kept
         }
         send(came: arrived) { door in
-            var named = under
-            if named == nil {
-                named = await door.newId()
-                await MainActor.run { [named] in held.name(form, named) }
+            let named: EntryId
+            switch await Ways.id(under, door) {
+            case .success(let id): named = id
+            case .failure(let instead): return instead.reply
             }
-            // Where no diary is open none can be made; the core then says what stands in the way.
-            guard let named else { return await door.whole(.begin) }
+            await MainActor.run {
+                held.name(form, named)
+                sent.isSent = true
+            }
             return await door.tell(told, id: named, happened: happened)
         }
+    }
+
+    /// The id of the form, or a new one. Where none can be had the diary was put away, as after a fault of the program: it is
+    /// opened again and asked once more, and what was typed stays. Otherwise what is shown instead.
+    private nonisolated static func id(_ under: EntryId?, _ door: any Door) async -> Result<EntryId, Instead> {
+        if let under { return .success(under) }
+        if let id = await door.newId() { return .success(id) }
+        let begun = await door.whole(.begin)
+        if let id = await door.newId() { return .success(id) }
+        // Something stands in the way, and says so. An open diary that gives no id is a fault.
+        guard case .seen(_, _, let beside) = begun, beside.standing.open else { return .failure(Instead(reply: begun)) }
+        return .failure(Instead(reply: .trouble(says: beside.words.frame.fault, again: .stay, beside)))
     }
 
     /// What came of reading a form: it is sent, or what has to be put right is shown.
@@ -168,6 +191,12 @@ public final class Ways {
     /// She comes back to the app: what is shown may be of yesterday. What was begun in a form is left alone.
     public func comeBack() {
         if shown != nil, !waiting, drafts.isEmpty, let here = trail.here { press(here) }
+    }
+
+    /// This field was put right by something that came from outside: it is not said above the form any more either.
+    public func mended(_ field: String) {
+        wrongs.removeAll { $0.field == field }
+        if wrongs.allSatisfy(\.field.isEmpty) { wrongs = [] }
     }
 
     /// Goes back. False: there is nothing before this.
@@ -243,6 +272,7 @@ public final class Ways {
         if drop && waiting { return }
         waiting = true
         trouble = nil
+        told = nil
         number += 1
         let mine = number
         let door = door
@@ -280,15 +310,19 @@ public final class Ways {
             trouble = nil
             if let came { came(view, beside.words) } else { arrive(at: does, view, beside.words) }
         case .trouble(let says, let again, _):
+            kept = nil
             // Looking from the beginning is tried once; if that fails too it is said, and she may try again.
             if again != .stay && !first { begin(saying: again == .beginSaying ? says : nil) }
             trouble = says
         case .mute:
+            kept = nil
             trouble = words?.frame.fault ?? ""
         }
     }
 
     private func arrive(at does: Does?, _ view: View, _ words: FormWords) {
+        let says = kept
+        kept = nil
         let kind = view.kind
         let same = before == kind
         before = kind
@@ -306,6 +340,8 @@ public final class Ways {
             if on != .today { return press(on) }
         }
         wrongs = view.problems(words)
+        // On another screen it would be said of something else.
+        told = anew ? nil : says
         hasBack = trail.hasBack
         shown = Shown(view: view, words: words, place: places, answer: number, answeredMillis: running.millis)
     }
@@ -319,4 +355,14 @@ public final class Ways {
             self?.open[mine] = nil
         }
     }
+}
+
+/// Whether a form was sent, or something was shown instead.
+@MainActor private final class Sent {
+    var isSent = false
+}
+
+/// What is answered where nothing could be written.
+private struct Instead: Error {
+    let reply: Replied
 }

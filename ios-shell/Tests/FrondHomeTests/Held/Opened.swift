@@ -127,7 +127,7 @@ final class Opened {
     var says: String {
         var texts: [String] = []
         if let view { collect(view, into: &texts) }
-        texts += [ways.trouble ?? "", phone.duties.told ?? ""] + ways.wrongs.map(\.says)
+        texts += [ways.trouble ?? "", ways.told ?? "", phone.duties.told ?? ""] + ways.wrongs.map(\.says)
         return texts.joined(separator: "\n")
     }
 }

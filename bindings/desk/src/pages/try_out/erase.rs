@@ -42,15 +42,9 @@ pub(super) fn entry_gone(visit: &mut Visit<'_>, entry: &str, _: &Fields) -> Show
 
 /// Which days?
 pub(super) fn days_page(visit: &mut Visit<'_>, screen: &EraseDaysScreen) -> Shown {
-    let presses = visit.presses(&screen.actions)?;
     let mut form = lines::form("/erase/days", &screen.submit, [&screen.from, &screen.to]);
     form.look = Look::Equal;
-    Ok(Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
-        .text(screen.says.clone())
-        .form(form)
-        .presses(presses)
-        .answer())
+    lines::page(visit, &screen.title, &screen.says, &screen.problems, form, &screen.actions)
 }
 
 pub(super) fn days_asked(visit: &mut Visit<'_>, fields: &Fields) -> Shown {

@@ -1,10 +1,12 @@
 //! The forms of the records about the diary as a whole: a field for each line they word, and what has to be put
-//! right in it. Decides the name of each field and how it is typed; the words are the record's.
+//! right in it. Decides the name of each field, how it is typed, and in which order such a page stands; the words are the
+//! record's.
 
-use frond_core::screens::{FormField, FormLine, Problem as Wrong};
+use frond_core::screens::{Action, FormField, FormLine, Problem as Wrong};
 
+use super::visit::{Shown, Visit};
 use crate::pages::form::Problem;
-use crate::pages::parts::{Field, Form, Kind};
+use crate::pages::parts::{Field, Form, Kind, Page};
 
 /// What a field is sent as.
 pub(super) fn name(field: FormField) -> String {
@@ -61,6 +63,24 @@ pub(super) fn form<'a>(
     let mut form = Form::to(to, submit);
     form.fields = lines.into_iter().map(field).collect();
     form
+}
+
+/// The page of a record that is one form.
+pub(super) fn page(
+    visit: &mut Visit<'_>,
+    title: &str,
+    says: &[String],
+    wrong: &[Wrong],
+    form: Form,
+    actions: &[Action],
+) -> Shown {
+    let presses = visit.presses(actions)?;
+    Ok(Page::new(&visit.frame, title)
+        .problems(problems(wrong))
+        .text(says.to_vec())
+        .form(form)
+        .presses(presses)
+        .answer())
 }
 
 /// What has to be put right, at its fields.

@@ -281,7 +281,8 @@ pub(super) fn activities_page(
 pub(super) fn activity_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
     let id = visit.id_of(fields)?;
     let line = |name: &str| fields.first(name).and_then(|text| Line::new(text).ok());
-    let told = match (line("activity"), line("goal")) {
+    let (activity, goal) = (line("activity"), line("goal"));
+    let told = match (activity.clone(), goal.clone()) {
         (Some(activity), _) => {
             able_of(visit, fields, "able").map(|able| Told::Function { activity, able })
         }
@@ -295,11 +296,20 @@ pub(super) fn activity_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
             Ok(kept) => return Ok(kept),
             Err(problem) => problem,
         },
-        // Which of the forms it was stands in its own words; the page links to none.
-        Err(problem) => Problem { field: String::new(), ..problem },
+        Err(problem) => problem,
     };
     match visit.ask(Request::Activities)? {
-        Screen::Activities(screen) => activities_page(visit, &screen, vec![problem]),
+        Screen::Activities(screen) => {
+            // Each of the forms has a field of its own on the page.
+            let able =
+                screen.activities.iter().position(|ask| Some(&ask.activity) == activity.as_ref());
+            let reached = screen.goals.iter().position(|ask| Some(&ask.goal) == goal.as_ref());
+            let field = able
+                .map(|number| format!("able-{number}"))
+                .or_else(|| reached.map(|number| format!("reached-{number}")));
+            let problem = Problem { field: field.unwrap_or_default(), ..problem };
+            activities_page(visit, &screen, vec![problem])
+        }
         other => visit.screen(&other),
     }
 }

@@ -21,14 +21,8 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &PhraseScreen) -> Shown {
 }
 
 pub(super) fn check_page(visit: &mut Visit<'_>, screen: &PhraseCheckScreen) -> Shown {
-    let presses = visit.presses(&screen.actions)?;
     let form = lines::form("/keeping/phrase", &screen.submit, &screen.asked);
-    Ok(Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
-        .text(screen.says.clone())
-        .form(form)
-        .presses(presses)
-        .answer())
+    lines::page(visit, &screen.title, &screen.says, &screen.problems, form, &screen.actions)
 }
 
 /// They were written down; or, where some were typed, they are checked, in the order in which they were asked.
@@ -44,14 +38,8 @@ pub(super) fn written(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
 }
 
 pub(super) fn open_page(visit: &mut Visit<'_>, screen: &OpenByPhraseScreen) -> Shown {
-    let presses = visit.presses(&screen.actions)?;
     let form = lines::form("/open", &screen.submit, [&screen.phrase]);
-    Ok(Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
-        .text(screen.says.clone())
-        .form(form)
-        .presses(presses)
-        .answer())
+    lines::page(visit, &screen.title, &screen.says, &screen.problems, form, &screen.actions)
 }
 
 /// The form; an open diary needs none.

@@ -44,16 +44,10 @@ pub(super) fn page(visit: &mut Visit<'_>, screen: &PlanScreen) -> Shown {
 
 /// A file or a link is asked for; a link that only lacks its words stands there again.
 pub(super) fn add_page(visit: &mut Visit<'_>, screen: &AddPlanScreen) -> Shown {
-    let presses = visit.presses(&screen.actions)?;
     let mut form =
         lines::form("/plan/add", &screen.submit, [&screen.file, &screen.link, &screen.words]);
     form.upload = true;
-    Ok(Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
-        .text(screen.says.clone())
-        .form(form)
-        .presses(presses)
-        .answer())
+    lines::page(visit, &screen.title, &screen.says, &screen.problems, form, &screen.actions)
 }
 
 pub(super) fn added(visit: &mut Visit<'_>, upload: Upload) -> Shown {

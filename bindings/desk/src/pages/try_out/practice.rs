@@ -143,12 +143,15 @@ pub(super) fn new_told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
 }
 
 pub(super) fn run_page(visit: &mut Visit<'_>, screen: &RunningScreen) -> Shown {
+    // Before anything was begun, beginning is what stands out.
+    let begun = screen.view.state != State::Ready || screen.view.part > 0;
     let buttons: Vec<Press> = screen
         .buttons
         .iter()
         .map(|button| {
             let look = match button.event {
-                Event::Stop => Look::Next,
+                Event::Stop if begun => Look::Next,
+                Event::Begin { .. } if !begun => Look::Next,
                 _ => Look::Equal,
             };
             during_press(button.event, &button.label, look)

@@ -27,7 +27,9 @@ pub(super) fn page(
         Press { label: label.to_owned(), how, look }
     };
     let turn = if screen.on { "off" } else { "on" };
-    let switch = press(&screen.switch, Look::Next, vec![("what", turn.to_owned())]);
+    // Turning them on is the step there is to take; turning them off is only in reach.
+    let look = if screen.on { Look::Quiet } else { Look::Next };
+    let switch = press(&screen.switch, look, vec![("what", turn.to_owned())]);
     let calendar = match &screen.calendar {
         Some(offer) => Some((offer.note.clone(), visit.press(&offer.action, Look::Quiet)?)),
         None => None,

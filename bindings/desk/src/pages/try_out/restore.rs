@@ -33,15 +33,9 @@ pub(super) fn look(visit: &mut Visit<'_>, _: &Fields) -> Shown {
 }
 
 pub(super) fn copy_page(visit: &mut Visit<'_>, screen: &RestoreCopyScreen) -> Shown {
-    let presses = visit.presses(&screen.actions)?;
     let mut form = lines::form("/restore/copy", &screen.submit, [&screen.file, &screen.phrase]);
     form.upload = true;
-    Ok(Page::new(&visit.frame, &screen.title)
-        .problems(lines::problems(&screen.problems))
-        .text(screen.says.clone())
-        .form(form)
-        .presses(presses)
-        .answer())
+    lines::page(visit, &screen.title, &screen.says, &screen.problems, form, &screen.actions)
 }
 
 pub(super) fn copied(visit: &mut Visit<'_>, upload: Upload) -> Shown {

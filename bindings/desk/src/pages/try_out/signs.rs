@@ -19,6 +19,8 @@ pub(super) fn told(visit: &mut Visit<'_>, fields: &Fields) -> Shown {
             let told = Told::Signs { signs: chosen(fields), note };
             match visit.write(id, told, happened)? {
                 Ok(kept) => return Ok(kept),
+                // What is told of all of them is told at the first.
+                Err(problem) if chosen(fields).is_empty() => Problem::at("sign-0", problem.says),
                 Err(problem) => problem,
             }
         }

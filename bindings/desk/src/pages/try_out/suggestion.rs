@@ -1,4 +1,4 @@
-//! What the clinician's rule says, why, and the choices: equals where there are two.
+//! What the clinician's rule says, why, and the choices: equals where there are two; where there is none, going back.
 
 use axum::response::Response;
 use frond_core::companion::Told;
@@ -26,10 +26,15 @@ pub(super) fn parts(
         match action.does {
             Does::Choose { .. } => choices.push(visit.press(action, Look::Equal)?),
             Does::StopAndCall => choices.push(visit.press(action, Look::Next)?),
-            Does::FeelsReady => choices.push(visit.press(action, Look::Equal)?),
-            _ => others.push(visit.press(action, Look::Quiet)?),
+            _ => others.push(action),
         }
     }
+    if choices.is_empty() && !others.is_empty() {
+        choices.push(visit.press(others.remove(0), Look::Equal)?);
+    }
+    let others: Result<Vec<Press>, Response> =
+        others.into_iter().map(|action| visit.press(action, Look::Quiet)).collect();
+    let others = others?;
     let mut parts = Vec::new();
     let mut says = screen.says.iter().cloned();
     if let Some(first) = says.next() {

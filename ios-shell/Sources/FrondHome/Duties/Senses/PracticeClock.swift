@@ -29,6 +29,9 @@ extension RunningScreen {
     /// What stops, which stays above everything.
     public var stop: Button? { buttons.first { $0.event == .stop } }
 
+    /// Whether anything of it was begun.
+    public var isBegun: Bool { view.state != .ready || view.part > 0 }
+
     /// Everything else.
     public var others: [Button] { buttons.filter { $0.event != .stop } }
 

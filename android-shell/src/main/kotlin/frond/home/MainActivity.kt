@@ -207,6 +207,10 @@ class MainActivity : Activity(), Shows {
         setContentView(made)
     }
 
+    override fun kept(says: String) {
+        frame?.told(says)
+    }
+
     /** In the language of the core's words, whatever the phone's own is: letters, direction, pickers. */
     private fun speaking(words: FormWords) = ContextThemeWrapper(this, R.style.Frond).apply {
         val locale = Locale.forLanguageTag(words.language)

@@ -197,9 +197,9 @@ private fun Parts.numbers(labelled: Labelled, least: String, most: String): List
         grid.addView(cell)
         number to (cell as CompoundButton)
     }
-    labelled.end("${form.number(0)}: $least", last = false)
+    labelled.control(labelled.end("${form.number(0)}: $least"), R.dimen.space_1)
+    grid.under(labelled.end("${form.number(10)}: $most"))
     labelled.control(grid, R.dimen.space_1)
-    labelled.end("${form.number(10)}: $most", last = true)
     return cells
 }
 

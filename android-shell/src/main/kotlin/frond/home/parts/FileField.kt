@@ -10,11 +10,11 @@ class FileField internal constructor(
     private val labelled: Labelled,
     private val button: Press,
     private val state: TextView,
-    private val drafts: Drafts,
+    private val form: FormState,
     private val chosen: String,
 ) : Field {
     /** The file; none chosen yet. */
-    val bytes: ByteArray? get() = drafts[name] as? ByteArray
+    val bytes: ByteArray? get() = form.drafts[name] as? ByteArray
     override val place: View get() = labelled
 
     init {
@@ -25,8 +25,9 @@ class FileField internal constructor(
     /** What was chosen; nothing leaves what was there. */
     fun put(bytes: ByteArray?) {
         if (bytes == null) return
-        drafts[name] = bytes
+        form.drafts[name] = bytes
         wrong(null)
+        form.mended(name)
         show()
     }
 
@@ -50,6 +51,6 @@ fun Parts.fileField(name: String, label: String, hint: String?, press: String, c
     val state = words("", R.dimen.text_body, R.color.text)
     state.accessibilityLiveRegion = View.ACCESSIBILITY_LIVE_REGION_POLITE
     labelled.control(state)
-    field = FileField(name, labelled, button, state, form.drafts, chosen)
+    field = FileField(name, labelled, button, state, form, chosen)
     return field.also { put(labelled, it) }
 }

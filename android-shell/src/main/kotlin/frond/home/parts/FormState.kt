@@ -106,6 +106,9 @@ class FormState internal constructor(
     internal val fields = LinkedHashMap<String, Field>()
     internal var problems: android.widget.LinearLayout? = null
 
+    /** What is said of each field above the form. */
+    internal val lines = HashMap<String, View>()
+
     internal fun add(field: Field) {
         fields[field.name] = field
     }

@@ -37,12 +37,8 @@ internal class Labelled(context: Context, label: String, hint: String?, about: L
 
     fun control(view: View, above: Int = R.dimen.space_2, inline: Int = MATCH_PARENT) = addView(view, params(above, inline))
 
-    /** The words of an end of a scale, beside the number it belongs to. */
-    fun end(text: String, last: Boolean) {
-        val view = line(text, R.dimen.text_small, R.color.quiet)
-        if (last) view.textAlignment = View.TEXT_ALIGNMENT_VIEW_END
-        addView(view, params(R.dimen.space_1))
-    }
+    /** The words of an end of a scale, to stand at the number they belong to. */
+    fun end(text: String): View = line(text, R.dimen.text_small, R.color.quiet)
 
     fun say(problem: String?) {
         wrong.text = problem.orEmpty()

@@ -38,37 +38,65 @@ internal class Alike(context: Context) : LinearLayout(context) {
     }
 }
 
-/** As many equal cells beside each other as fit, in rows; it mirrors where the language does. */
+/**
+ * As many equal cells beside each other as fit, in rows; it mirrors where the language does. What stands under the last cell
+ * begins where that cell does, as far as there is room for it.
+ */
 @SuppressLint("ViewConstructor")
 internal class Grid(context: Context, private val leastCell: Int) : ViewGroup(context) {
     private val gap = context.px(R.dimen.space_2)
+    private val below = context.px(R.dimen.space_1)
     private var columns = 1
     private var cellWidth = 0
     private var cellHeight = 0
 
+    private var under: View? = null
+
+    /** What stands beneath the last cell; once all cells are there, so that it is read after them. */
+    fun under(view: View) {
+        under = view
+        addView(view)
+    }
+
+    private fun cells(): List<View> = children().filter { it !== under }
+
     override fun onMeasure(widthSpec: Int, heightSpec: Int) {
         val width = MeasureSpec.getSize(widthSpec)
-        columns = ((width + gap) / (leastCell + gap)).coerceIn(1, childCount.coerceAtLeast(1))
+        val cells = cells()
+        columns = ((width + gap) / (leastCell + gap)).coerceIn(1, cells.size.coerceAtLeast(1))
         cellWidth = (width - gap * (columns - 1)) / columns
         cellHeight = 0
-        for (child in children()) {
+        for (child in cells) {
             child.measure(exactly(cellWidth), MeasureSpec.makeMeasureSpec(0, MeasureSpec.UNSPECIFIED))
             cellHeight = maxOf(cellHeight, child.measuredHeight)
         }
-        for (child in children()) child.measure(exactly(cellWidth), exactly(cellHeight))
-        val rows = (childCount + columns - 1) / columns
-        setMeasuredDimension(width, rows * cellHeight + (rows - 1).coerceAtLeast(0) * gap)
+        for (child in cells) child.measure(exactly(cellWidth), exactly(cellHeight))
+        under?.measure(MeasureSpec.makeMeasureSpec(width, MeasureSpec.AT_MOST), MeasureSpec.makeMeasureSpec(0, MeasureSpec.UNSPECIFIED))
+        setMeasuredDimension(width, rows(cells.size) + (under?.let { below + it.measuredHeight } ?: 0))
+    }
+
+    /** How tall the rows of so many cells are. */
+    private fun rows(cells: Int): Int {
+        val rows = (cells + columns - 1) / columns
+        return rows * cellHeight + (rows - 1).coerceAtLeast(0) * gap
     }
 
     override fun onLayout(changed: Boolean, left: Int, top: Int, right: Int, bottom: Int) {
-        val mirrored = layoutDirection == View.LAYOUT_DIRECTION_RTL
-        for ((at, child) in children().withIndex()) {
-            val from = (at % columns) * (cellWidth + gap)
-            val x = if (mirrored) width - from - cellWidth else from
+        val cells = cells()
+        for ((at, child) in cells.withIndex()) {
+            val x = across(at % columns * (cellWidth + gap), cellWidth)
             val y = (at / columns) * (cellHeight + gap)
             child.layout(x, y, x + cellWidth, y + cellHeight)
         }
+        val under = under ?: return
+        val from = (cells.size - 1).coerceAtLeast(0) % columns * (cellWidth + gap)
+        val x = across(minOf(from, width - under.measuredWidth), under.measuredWidth)
+        val y = rows(cells.size) + below
+        under.layout(x, y, x + under.measuredWidth, y + under.measuredHeight)
     }
+
+    /** From the side where lines begin, in the view's own measure. */
+    private fun across(from: Int, wide: Int) = if (layoutDirection == View.LAYOUT_DIRECTION_RTL) width - from - wide else from
 
     private fun exactly(size: Int) = MeasureSpec.makeMeasureSpec(size, MeasureSpec.EXACTLY)
 }

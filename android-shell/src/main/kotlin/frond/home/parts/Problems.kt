@@ -26,6 +26,7 @@ fun Parts.problemsHere() {
 fun Parts.wrongs(wrongs: List<Wrong>) {
     val box = checkNotNull(form.problems) { "problemsHere was not called" }
     box.removeAllViews()
+    form.lines.clear()
     for (field in form.fields.values) field.wrong(null)
     box.visibility = if (wrongs.isEmpty()) View.GONE else View.VISIBLE
     if (wrongs.isEmpty()) return
@@ -37,10 +38,19 @@ fun Parts.wrongs(wrongs: List<Wrong>) {
             inner.text(wrong.says)
         } else {
             field.wrong(wrong.says)
-            inner.add(Press(context, named(field, wrong.says), PressLook.QUIET) { field.go() }, R.dimen.space_1)
+            val line = Press(context, named(field, wrong.says), PressLook.QUIET) { field.go() }
+            form.lines[field.name] = line
+            inner.add(line, R.dimen.space_1)
         }
     }
     box.post { box.reach() }
+}
+
+/** This field was put right by something that came from outside: it is not said above the form any more either. */
+internal fun FormState.mended(field: String) {
+    val line = lines.remove(field) ?: return
+    line.visibility = View.GONE
+    if (lines.isEmpty()) problems?.visibility = View.GONE
 }
 
 /** With the question before it: several fields may have to be put right for the same reason. */

@@ -118,6 +118,9 @@ internal fun Parts.signsAsked(signs: List<SignChoice>, chosen: Set<Sign> = empty
 internal class SignsAsked(private val groups: List<Several<Sign>>) {
     val value: List<Sign> get() = groups.flatMap { it.value }
 
+    /** What is told of all of them is told at the first. */
+    val name: String get() = groups.first().name
+
     fun watch(told: (List<Sign>) -> Unit) {
         for (group in groups) group.watch { told(value) }
     }

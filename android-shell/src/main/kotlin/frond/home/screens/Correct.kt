@@ -51,7 +51,10 @@ private fun Page.asked(form: CorrectForm): ((MutableList<Wrong>) -> Told?)? = wh
     is CorrectForm.Signs -> {
         val signs = signsAsked(form.signs, form.current.toSet())
         val note = textAsked(form.note, "note");
-        { _ -> Told.Signs(signs.value, note.value.ifBlank { null }) }
+        { wrongs ->
+            if (signs.value.isEmpty()) wrongs += Wrong(signs.name, words.wrong.choice)
+            Told.Signs(signs.value, note.value.ifBlank { null })
+        }
     }
     is CorrectForm.Nothing -> null
 }

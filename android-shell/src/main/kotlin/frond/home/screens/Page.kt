@@ -42,7 +42,7 @@ class Page(
     }
 
     /** Stays in reach above the screen, however far down it is read. */
-    fun pin(words: String, what: Any? = null, act: () -> Unit) = frame.pin(words, PressLook.NEXT, what, act)
+    fun pin(words: String, what: Any? = null, look: PressLook = PressLook.NEXT, act: () -> Unit) = frame.pin(words, look, what, act)
 }
 
 /** The words of the controls, from those that the core chose. */

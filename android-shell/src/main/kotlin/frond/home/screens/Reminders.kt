@@ -31,7 +31,9 @@ internal fun Page.reminders(screen: RemindersScreen) {
     problemsHere()
     text(screen.off)
     if (screen.on) mayBeShown()
-    next(screen.switch, "switch") { change(screen, ReminderChange.On(!screen.on), SWITCH) }
+    // Turning them on is the step there is to take; turning them off is only in reach.
+    val turn = { change(screen, ReminderChange.On(!screen.on), SWITCH) }
+    if (screen.on) also(listOf(ToPress(screen.switch, what = "switch", act = turn))) else next(screen.switch, "switch", act = turn)
     text(screen.empty)
     for (line in screen.reminders) {
         card(line.text) {
@@ -69,7 +71,7 @@ private fun Page.mayBeShown() = when (phone.notices) {
     Notices.ALLOWED -> Unit
     Notices.ASK -> card(words.notices.title) {
         text(words.notices.why)
-        offer(words.notices.allow, what = "allow") { phone.askNotices { go.press(Does.Reminders) } }
+        next(words.notices.allow, "allow") { phone.askNotices { go.press(Does.Reminders) } }
     }
     Notices.REFUSED -> card(words.notices.title) {
         text(words.notices.refused)

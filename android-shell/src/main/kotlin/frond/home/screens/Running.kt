@@ -8,6 +8,7 @@ import frond.core.RunningScreen
 import frond.core.TimerState
 import frond.home.parts.Breath
 import frond.home.parts.Clock
+import frond.home.parts.PressLook
 import frond.home.parts.ToPress
 import frond.home.parts.every
 import frond.home.parts.later
@@ -22,7 +23,9 @@ import frond.home.parts.tell
 internal fun Page.running(screen: RunningScreen) {
     val running = screen.view.state == TimerState.RUNNING
     val stop = screen.buttons.firstOrNull { it.event is PracticeEvent.Stop }
-    if (stop != null) pin(stop.label, stop.event) { go.now(Request.During(stop.event)) }
+    // Before anything was begun, beginning is what stands out.
+    val begun = screen.view.state != TimerState.READY || screen.view.part > 0
+    if (stop != null) pin(stop.label, stop.event, if (begun) PressLook.NEXT else PressLook.EQUAL) { go.now(Request.During(stop.event)) }
     title(screen.title)
     quiet(screen.part)
 

@@ -27,6 +27,7 @@ internal fun Page.signs(screen: SignsScreen) {
     val began = whenAsked(words.fields.`when`, words.fields.whenHint)
     val send = {
         val wrongs = mutableListOf<Wrong>()
+        if (signs.value.isEmpty()) wrongs += Wrong(signs.name, screen.how)
         val happened = began.read(this, wrongs)
         if (right(wrongs)) go.tell(Told.Signs(signs.value, note.value.ifBlank { null }), happened = happened)
     }
@@ -36,7 +37,10 @@ internal fun Page.signs(screen: SignsScreen) {
     also(screen.actions, but = listOf(frond.core.Does.StopAndCall))
 }
 
-/** Stop and call, in the order of the record. The first number is the largest thing to press. */
+/**
+ * Stop and call, in the order of the record. The first number is the largest thing to press, and stays above everything:
+ * with large letters, what is read before it takes more than a screen.
+ */
 internal fun Page.stopAndCall(screen: StopScreen) {
     title(screen.title)
     var first = true
@@ -50,7 +54,7 @@ internal fun Page.stopAndCall(screen: StopScreen) {
         for (dial in line.dial) {
             val call = { go.now(Request.Dial(dial.number)) }
             val what = Request.Dial(dial.number)
-            if (first) next(dial.label, what, act = call) else equal(listOf(ToPress(dial.label, what = what, act = call)))
+            if (first) pin(dial.label, what, act = call) else equal(listOf(ToPress(dial.label, what = what, act = call)))
             first = false
         }
     }

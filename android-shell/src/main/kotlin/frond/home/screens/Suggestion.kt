@@ -8,14 +8,14 @@ import frond.core.Told
 import frond.home.parts.Parts
 import frond.home.parts.ToPress
 
-/** What the clinician's own rule says, why, and the choices: equals where there are two. */
+/** What the clinician's own rule says, why, and the choices: equals where there are two; where there is none, going back. */
 internal fun Page.suggestion(screen: SuggestionScreen) {
     title(screen.title)
     lead(screen.says.firstOrNull())
     text(screen.says.drop(1) + screen.bars)
     quiet(screen.whose)
     val (call, rest) = screen.actions.partition { it.does is Does.StopAndCall }
-    val (choices, others) = rest.partition { it.does is Does.Choose || it.does is Does.FeelsReady }
+    val choices = rest.filter { it.does is Does.Choose }.ifEmpty { rest.take(1).filter { call.isEmpty() } }
     call.forEach { next(it) }
     equally(choices)
     if (screen.reasons.isNotEmpty()) {
@@ -26,7 +26,7 @@ internal fun Page.suggestion(screen: SuggestionScreen) {
             }
         }
     }
-    also(others)
+    also(rest - choices.toSet())
     cautions(screen.cautions)
 }
 

@@ -9,6 +9,7 @@ import frond.core.WholeRequest
 import frond.home.duties.files.Opening
 import frond.home.parts.Option
 import frond.home.parts.ToPress
+import frond.home.parts.Wrong
 import frond.home.parts.line
 import frond.home.parts.problemsHere
 import frond.home.parts.several
@@ -47,10 +48,11 @@ internal fun Page.addPlan(screen: AddPlanScreen) {
 
 /**
  * The whole plan in short cards, then "is this yours?". Both answers are as large as each other; what has to be chosen
- * knowingly is not chosen beforehand, and the core asks for what is missing.
+ * knowingly is not chosen beforehand, and what is missing is asked for at its place.
  */
 internal fun Page.accept(screen: AcceptScreen) {
     title(screen.title)
+    problemsHere()
     text(screen.refused)
     for (card in listOfNotNull(screen.signed, screen.different) + screen.cards) card(card)
     if (screen.sentences.isNotEmpty()) fold("whole-plan", words.tell.wholePlan) { points(screen.sentences) }
@@ -61,7 +63,11 @@ internal fun Page.accept(screen: AcceptScreen) {
     }
     val handed = screen.handed
     val yes = handed?.let {
-        ToPress(screen.yes, what = "yes") { go.tell(Told.Programme(it, knowing?.value.orEmpty()), screen.id) }
+        ToPress(screen.yes, what = "yes") {
+            val chosen = knowing?.value.orEmpty()
+            val left = screen.knowing.filterNot { one -> one.although in chosen }
+            if (right(left.map { one -> Wrong("knowing", one.says) })) go.tell(Told.Programme(it, chosen), screen.id)
+        }
     }
     // That it is not hers stands first among what else can be done.
     val no = screen.actions.take(1)

@@ -127,6 +127,9 @@ internal fun kind(view: View): String = when (view) {
     is View.Whole -> view.v1::class.java.name
 }
 
+/** What the core says first where something was kept. */
+internal fun View.kept(): String? = ((this as? View.Screen)?.v1 as? Screen.Kept)?.v1?.title
+
 /** Screens that have their own address, whatever was asked. */
 internal fun View.ownAddress(): Does? = when ((this as? View.Screen)?.v1) {
     is Screen.Today -> Does.Today

@@ -64,6 +64,9 @@ interface Shows {
 
     /** It did not work. What is shown stays as it is. */
     fun trouble(says: String, words: FormWords)
+
+    /** It was kept, and the screen on which it was told is there again. */
+    fun kept(says: String)
 }
 
 /**
@@ -80,6 +83,8 @@ class Ways(private val door: Door) : Go {
     private var number = 0
     private var waiting = false
     private val owed = mutableListOf<Duty>()
+    /** What the core said of what was kept just now, until what follows is shown. */
+    private var kept: String? = null
     private val late = Runnable { shows?.busy(true) }
 
     /** What is shown. */
@@ -152,7 +157,10 @@ class Ways(private val door: Door) : Go {
         ask(null, came = { answer ->
             // The form has done its work: another one begins empty, and under an id of its own.
             if (of === Form.ALL) drafts.clear() else drafts.sent(of.name, of.fields)
-            if (then == null) arrived(null, answer) else press(then)
+            if (then == null) arrived(null, answer) else {
+                press(then)
+                kept = answer.view.kept()
+            }
         }) { answered -> door.tell(told, under, happened, { drafts.named(of.name, it) }, answered) }
     }
 
@@ -196,6 +204,7 @@ class Ways(private val door: Door) : Go {
         shows?.busy(false)
         when (answer) {
             is Answer.Trouble -> {
+                kept = null
                 // Looking from the beginning is tried once; if that fails too it is said, and she may try again.
                 if (answer.again == Again.BEGIN && !first) begin()
                 shows?.trouble(answer.says, answer.words)
@@ -205,6 +214,8 @@ class Ways(private val door: Door) : Go {
     }
 
     private fun arrived(does: Does?, answer: Answer.Seen) {
+        val says = kept
+        kept = null
         val kind = kind(answer.view)
         val same = seen?.let { kind(it.view) == kind } ?: false
         if (answer.view.isOutside()) trail.replace(emptyList())
@@ -221,6 +232,8 @@ class Ways(private val door: Door) : Go {
             if (on != Does.Today) return press(on)
         }
         shows?.show(answer, drafts, anew)
+        // On another screen it would be said of something else.
+        if (!anew && says != null) shows?.kept(says)
     }
 
     private companion object {

@@ -54,6 +54,9 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
 
     fun texts(): List<TextView> = all(activity.window.decorView).filterIsInstance<TextView>().filter { it.isShown }
 
+    /** What is said, without the marks and isolates of direction that the mirrored language has (Unicode Standard Annex 9). */
+    fun plain(): List<String> = texts().map { it.text.toString().replace(MARKS, "") }
+
     val title: String get() = texts().single { it.id == R.id.title }.text.toString()
 
     fun says(text: String): Boolean = texts().any { text in it.text.toString() }
@@ -73,5 +76,9 @@ class Opened(val shown: Shown = Shown.LIGHT, state: Bundle? = null) {
         assertEquals(name, shown.language, frame.resources.configuration.locales[0].toLanguageTag())
         assertEquals(name, shown == Shown.MIRRORED, frame.layoutDirection == View.LAYOUT_DIRECTION_RTL)
         activity.looked(name, shown)
+    }
+
+    private companion object {
+        val MARKS = Regex("[\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]")
     }
 }

@@ -56,6 +56,13 @@ class Person(val opened: Opened) {
         opened.settle()
     }
 
+    /** What has to be put right, as far as it leads to a field. */
+    fun problems(): List<Button> = opened.activity.window.decorView.findViewById<View>(frond.home.R.id.problems)
+        ?.takeIf { it.isShown }?.let { box -> all(box).filterIsInstance<Button>().filter { it.isShown } }.orEmpty()
+
+    /** How often it is said above the screen that something was kept. */
+    fun kept(): Int = opened.plain().count { it == "Kept." || it == "Guardado." }
+
     /** How large it is. */
     fun size(what: Any): Pair<Int, Int> = buttons(what).single().let { it.width to it.height }
 

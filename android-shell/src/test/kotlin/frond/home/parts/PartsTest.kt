@@ -109,6 +109,27 @@ class PartsTest {
     }
 
     @Test
+    fun `the end of a scale stands under its number, in every look`() {
+        for (look in listOf(Shown.LIGHT, Shown.LARGE, Shown.NARROW, Shown.MIRRORED)) {
+            val activity = shown(look) {
+                title("t")
+                scale("peak", "How much?", "none", "worst imaginable")
+            }
+            val views = all(activity.window.decorView)
+            val last = views.filterIsInstance<android.widget.RadioButton>().last()
+            val end = views.filterIsInstance<android.widget.TextView>().single { it.text.toString() == "10: worst imaginable" }
+            val frame = last.parent as android.view.ViewGroup
+            assertTrue("$look: it is below", end.top >= last.bottom && end.parent === frame)
+            val room = frame.width - end.width
+            val (number, words) = if (look == Shown.MIRRORED) frame.width - last.right to frame.width - end.right else last.left to end.left
+            assertEquals("$look: it begins where its number does, as far as there is room", minOf(number, room), words)
+            assertTrue("$look: and reaches under it", end.left < last.right && end.right > last.left)
+            val first = views.filterIsInstance<android.widget.TextView>().single { it.text.toString() == "0: none" }
+            assertTrue("$look: the first begins where lines begin", if (look == Shown.MIRRORED) first.right > 0 else first.left == 0)
+        }
+    }
+
+    @Test
     fun `what was typed and chosen is there again after a rotation, and in no saved state`() {
         val drafts = Drafts()
         val form: Parts.() -> Unit = {

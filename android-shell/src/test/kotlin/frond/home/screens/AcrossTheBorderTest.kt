@@ -49,8 +49,8 @@ class AcrossTheBorderTest {
         }
     }
 
-    private fun begun(): Person {
-        val she = Person(Opened())
+    private fun begun(shown: Shown = Shown.LIGHT): Person {
+        val she = Person(Opened(shown))
         she.press(Does.StartNew)
         she.press(Does.Today)
         she.press(Does.Questions)
@@ -60,10 +60,24 @@ class AcrossTheBorderTest {
     }
 
     /** The process ends and another begins. */
-    private fun later(): Person {
+    private fun later(shown: Shown = Shown.LIGHT): Person {
         app.newProcess()
-        return Person(Opened())
+        return Person(Opened(shown))
     }
+
+    /** A fault that is met on the way, in every look: each with a diary, a key store and a process of its own. */
+    private fun inEveryLook(act: (Shown) -> Unit) {
+        for (shown in Shown.entries) {
+            app.newProcess()
+            checkNotNull(app.noBackupFilesDir.listFiles()).forEach(File::deleteRecursively)
+            app.keeper = SoftKeeper()
+            act(shown)
+        }
+    }
+
+    /** Whether this is said, in whichever language the look has. */
+    private fun Opened.saysSo(english: String, spanish: String): Boolean =
+        plain().any { english in it || spanish in it }
 
     /** What stands in the way of a diary, in every look; each time in a process of its own. */
     private fun everywhere(name: String) {
@@ -77,10 +91,10 @@ class AcrossTheBorderTest {
     }
 
     @Test
-    fun `a key store that throws when a diary is begun`() {
+    fun `a key store that throws when a diary is begun`() = inEveryLook { shown ->
         val keeper = Throwing()
         app.keeper = keeper
-        val she = Person(Opened())
+        val she = Person(Opened(shown))
         keeper.throws = true
         she.press(Does.StartNew)
         saysNothingOfTheInside(she.opened)
@@ -93,12 +107,12 @@ class AcrossTheBorderTest {
     }
 
     @Test
-    fun `a key store that throws when the diary is opened`() {
+    fun `a key store that throws when the diary is opened`() = inEveryLook { shown ->
         val keeper = Throwing()
         app.keeper = keeper
-        begun()
+        begun(shown)
         keeper.throws = true
-        val she = later()
+        val she = later(shown)
         saysNothingOfTheInside(she.opened)
         she.opened.looked("c02-keeper-throws-open")
         assertTrue("it can be tried again", she.sees(Does.Today))
@@ -108,13 +122,14 @@ class AcrossTheBorderTest {
     }
 
     @Test
-    fun `a disk that is full`() {
-        val she = begun()
+    fun `a disk that is full`() = inEveryLook { shown ->
+        val she = begun(shown)
+        val freeSpace = { she.opened.saysSo("Free some space", "Libera algo de espacio") }
         // Room for what is coming was made ahead, so some entries can still be kept; the one behind them cannot.
         val long = "An invented question for a full disk. ".repeat(24).trim()
         full(diary.resolve("journal").length()) {
             var kept = 0
-            while (!she.opened.says("Free some space")) {
+            while (!freeSpace()) {
                 check(kept++ < 200) { "the disk is never full" }
                 she.type("text", long)
                 she.press(SEND)
@@ -123,7 +138,7 @@ class AcrossTheBorderTest {
             assertEquals("nothing typed is lost", long, she.typed("text"))
         }
         // Pictures are files, too: taken once there is room again, and of the screen that is still shown.
-        assertTrue("it still says so", she.opened.says("Free some space"))
+        assertTrue("it still says so", freeSpace())
         she.opened.looked("c03-disk-full")
         val before = she.opened.texts().count { it.text.toString() == long && it !is EditText }
         she.press(SEND)
@@ -132,13 +147,13 @@ class AcrossTheBorderTest {
     }
 
     @Test
-    fun `a disk that fails in the middle of an entry`() {
-        val she = begun()
+    fun `a disk that fails in the middle of an entry`() = inEveryLook { shown ->
+        val she = begun(shown)
         she.type("text", "An invented question that may be there.")
         full(0) { she.press(SEND) }
         saysNothingOfTheInside(she.opened)
         she.opened.looked("c10-disk-failed")
-        assertTrue("it says what to do", she.opened.says("look whether your last entry is there"))
+        assertTrue("it says what to do", she.opened.saysSo("look whether your last entry is there", "mira si está tu última anotación"))
         assertEquals("nothing typed is lost", "An invented question that may be there.", she.typed("text"))
         she.press(SEND)
         assertEquals("once", 1, she.opened.texts().count { "may be there" in it.text })
@@ -155,9 +170,11 @@ class AcrossTheBorderTest {
         val she = later()
         saysNothingOfTheInside(she.opened)
         assertTrue("it leads to how the diary is kept", she.sees(Does.Keeping))
-        she.press(Does.Keeping)
-        she.opened.looked("c05-damaged-keeping")
         everywhere("c04-damaged")
+        for (shown in Shown.entries) with(later(shown)) {
+            press(Does.Keeping)
+            opened.looked("c05-damaged-keeping")
+        }
     }
 
     @Test
@@ -194,8 +211,8 @@ class AcrossTheBorderTest {
             it.whole(WholeRequest.Begin, now())
             val she = Person(Opened())
             saysNothingOfTheInside(she.opened)
-            she.opened.looked("c08-open-elsewhere")
             assertTrue("it can be tried again", she.sees(Does.Today))
+            everywhere("c08-open-elsewhere")
         }
     }
 

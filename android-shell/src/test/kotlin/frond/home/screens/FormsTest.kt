@@ -18,6 +18,7 @@ import frond.home.looked.Person
 import frond.home.looked.all
 import frond.home.looked.go
 import frond.home.looked.screen
+import frond.home.looked.write
 import frond.home.parts.Clock
 import frond.home.parts.Frame
 import frond.home.parts.Rated
@@ -117,6 +118,44 @@ class FormsTest {
         all(frame.pinned).filterIsInstance<Button>().single().performClick()
         opened.settle()
         assertTrue(opened.screen is Screen.StopAndCall)
+    }
+
+    @Test
+    fun `nothing chosen at the cautions is said at its place`() {
+        opened.go(Does.Signs)
+        she.press(SEND)
+        assertTrue("still the form", opened.screen is Screen.Signs)
+        she.problems().single().performClick()
+        opened.settle()
+        val focused = checkNotNull(opened.activity.currentFocus)
+        assertTrue(generateSequence(focused as android.view.View) { it.parent as? android.view.View }.any { it.tag == "signs-0" })
+    }
+
+    @Test
+    fun `the first number to call stays above the screen, and is there once`() {
+        opened.write(frond.core.Told.Programme(frond.core.HandedOver.File(frond.home.looked.Plans.quick()), listOf(frond.core.Although.UNSIGNED)))
+        for (sign in listOf(Sign.PAIN_THAT_STAYS, Sign.NUMB_SADDLE)) {
+            opened.write(frond.core.Told.Signs(listOf(sign), null))
+            opened.go(Does.StopAndCall)
+            val frame = opened.activity.window.decorView.findViewById<Frame>(R.id.frame)
+            frame.scroll.scrollTo(0, 100_000)
+            val call = all(frame.pinned).filterIsInstance<Button>().single()
+            val number = (call.tag as frond.core.Request.Dial).number
+            val screen = (opened.screen as Screen.StopAndCall).v1
+            assertEquals(screen.call.lines.flatMap { it.dial }.first().number, number)
+            assertTrue(call.isShown)
+            assertEquals("once", 1, all(frame).count { it is Button && it.tag == call.tag })
+        }
+    }
+
+    @Test
+    fun `before anything is begun, stop is there and does not stand out`() {
+        opened.go(Does.Breathing)
+        she.press(Does.Begin(Begin.Breathing(PresetId.Even, 3)))
+        assertTrue(she.size(PracticeEvent.Stop).second < she.size(PracticeEvent.Begin(0)).second)
+        val before = she.size(PracticeEvent.Stop).second
+        she.press(PracticeEvent.Begin(0))
+        assertTrue(she.size(PracticeEvent.Stop).second > before)
     }
 
     private fun breathe() {

@@ -95,7 +95,7 @@ class WholeLookedTest {
         she.opened.seen("b10-accept")
         she.press("yes")
         assertEquals("it has to be accepted knowingly", true, she.sees("yes"))
-        she.opened.seen("b11-accept-refused")
+        she.leads("b11-accept-refused", "knowing")
         she.chooseAt("knowing", 0)
         she.press("yes")
         from(she, Does.Plan)
@@ -116,8 +116,12 @@ class WholeLookedTest {
         she.press("keep:able-0")
         assertEquals("it was kept, and is asked anew", emptyList<Any?>(), she.chosen("able-0"))
         assertEquals("what was begun beside it stays", 1, she.chosen("reached-0").size)
+        assertEquals("that it was kept is said once", 1, she.kept())
         she.opened.seen("b15-activities-one-kept")
         she.press("keep:reached-0")
+        assertEquals("and said again", 1, she.kept())
+        she.press("keep:able-0")
+        assertEquals("what was not kept is not said to be", 0, she.kept())
         from(she, Does.TimeOff)
         she.press(SEND)
         she.opened.seen("b16-time-off-refused")
@@ -169,6 +173,7 @@ class WholeLookedTest {
         helps(she, "b27-restore-copy-refused")
         she.choosesFile("file", copy)
         assertFalse("that it is being read is over", she.opened.says(she.opened.words.files.reading))
+        assertFalse("that a file is missing is over", she.opened.says(she.opened.words.wrong.file))
         helps(she, "b27-restore-copy-chosen")
         she.type("phrase", twelve.joinToString(" "))
         she.press(SEND)
@@ -182,6 +187,17 @@ class WholeLookedTest {
         she.opened.seen(name)
     }
 
+    /** What has to be put right leads to its field. */
+    private fun Person.leads(name: String, field: String) {
+        val lines = problems()
+        assertTrue("$name: what has to be put right names no field", lines.isNotEmpty())
+        lines.first().performClick()
+        opened.settle()
+        val focused = opened.activity.currentFocus ?: opened.activity.window.decorView
+        assertTrue("$name: it leads elsewhere", generateSequence(focused) { it.parent as? android.view.View }.any { it.tag == field })
+        opened.seen(name)
+    }
+
     private fun remembered(she: Person) {
         from(she, Does.Reminders)
         she.opened.seen("b28-reminders-off")
@@ -192,7 +208,9 @@ class WholeLookedTest {
         she.chooseAt("days", 3)
         she.pick("times", LocalTime.of(19, 30))
         she.press("add")
+        val on = she.size("switch").second
         she.press("switch")
+        if (she.opened.shown == Shown.LIGHT) assertTrue("turning off is as strong as turning on", she.size("switch").second < on)
         she.opened.seen("b30-reminders")
     }
 

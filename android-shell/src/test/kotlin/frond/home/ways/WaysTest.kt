@@ -75,6 +75,8 @@ class WaysTest {
             this.duties += duties
         }
 
+        override fun kept(says: String) = Unit
+
         override fun busy(now: Boolean) {
             busy += now
         }
