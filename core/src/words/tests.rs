@@ -180,25 +180,6 @@ fn no_safety_text_is_reviewed_yet() {
     assert!(Words::offered(true).is_empty());
 }
 
-/// Opening and showing Today together have 5 ms; this takes the best of many, as machines are busy.
-#[test]
-#[allow(clippy::disallowed_methods, reason = "measures time; nothing is decided by it")]
-fn building_the_words_of_a_language_is_cheap() {
-    for language in Words::offered(false) {
-        let tag = language.tag;
-        let best = (0..30)
-            .map(|_| {
-                let begin = std::time::Instant::now();
-                std::hint::black_box(Words::for_language(tag));
-                begin.elapsed()
-            })
-            .min()
-            .unwrap();
-        println!("building the words of {tag}: {best:?}");
-        assert!(best.as_micros() < 2_500, "{tag} took {best:?}");
-    }
-}
-
 #[test]
 fn debug_text_holds_no_words_of_a_person() {
     let shown = format!("{:?} {:?}", Value::from("secret"), Words::for_language("secret"));
