@@ -54,10 +54,11 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
+/// Writes a file: for which reader, its name, its bytes.
+type Put<'a> = &'a dyn Fn(&str, &str, &[u8]) -> std::io::Result<()>;
+
 /// Requests with the secrets of the guard that the reader has.
-fn connections(
-    put: &dyn Fn(&str, &str, &[u8]) -> std::io::Result<()>,
-) -> Result<(), Box<dyn Error>> {
+fn connections(put: Put<'_>) -> Result<(), Box<dyn Error>> {
     let random = SeededRandom::new(7);
     let secret = || -> Result<String, Box<dyn Error>> {
         let mut bytes = [0u8; 32];

@@ -33,7 +33,8 @@ use frond_core::summary::{DiaryId, Digest, Received, SummaryId};
 use super::folder::{Folder, FolderError, Held};
 pub(crate) use arrival::{Arrived, Refused, Taken, arrive};
 pub(crate) use given_name::given_name;
-use index::{Index, IndexKind, Lost};
+pub(crate) use index::IndexKind;
+use index::{Index, Lost};
 pub(crate) use job::{Job, JobKind, Progress};
 use pins::{Pins, Stands};
 pub(crate) use shelf::{Incoming, Shelf, Treat, files_of, held};
@@ -135,14 +136,6 @@ impl Cabinet {
     /// # Errors
     /// [`FolderError`].
     pub(crate) fn open(
-        folder: &Arc<Folder>,
-        keys: &ClinicKeys,
-        random: &Arc<dyn Random>,
-    ) -> Result<Self, FolderError> {
-        Self::open_with(folder, keys, random, IndexKind::Sled)
-    }
-
-    fn open_with(
         folder: &Arc<Folder>,
         keys: &ClinicKeys,
         random: &Arc<dyn Random>,

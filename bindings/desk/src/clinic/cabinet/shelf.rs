@@ -14,7 +14,7 @@ use frond_core::summary::{SummaryError, read_bounded};
 
 use super::job::Ends;
 use super::trial::{self, Trial};
-use super::{Cabinet, Job, JobKind, Refused, Taken, arrive, given_name};
+use super::{Cabinet, IndexKind, Job, JobKind, Refused, Taken, arrive, given_name};
 use crate::clinic::Clinic;
 use crate::clinic::folder::FolderError;
 
@@ -35,6 +35,8 @@ const READERS: usize = 2;
 /// The cabinet, once it was needed.
 #[derive(Default)]
 pub(crate) struct Shelf {
+    /// What the index is kept in.
+    index: IndexKind,
     cabinet: Mutex<Option<Arc<Mutex<Cabinet>>>>,
     job: Mutex<Option<Arc<Job>>>,
     /// What is looked for in the list.
@@ -71,6 +73,11 @@ pub(crate) fn held<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
 }
 
 impl Shelf {
+    /// One whose index is kept in this.
+    pub(crate) fn indexed(index: IndexKind) -> Self {
+        Self { index, ..Self::default() }
+    }
+
     /// The cabinet, opened where it is not. Where many files have to be read anew, that goes on beside.
     ///
     /// # Errors
@@ -80,7 +87,7 @@ impl Shelf {
         if let Some(open) = &*place {
             return Ok(open.clone());
         }
-        let mut cabinet = opened(clinic)?;
+        let mut cabinet = opened(clinic, self.index)?;
         let unread = cabinet.unread();
         if unread <= AT_ONCE {
             cabinet.read_on(&clinic.keys);
@@ -181,14 +188,14 @@ impl Shelf {
 }
 
 /// Opens it; one that was just closed may still be ending.
-fn opened(clinic: &Clinic) -> Result<Cabinet, FolderError> {
+fn opened(clinic: &Clinic, index: IndexKind) -> Result<Cabinet, FolderError> {
     for _ in 0..ENDING {
-        match Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random) {
+        match Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random, index) {
             Err(FolderError::Failed) => std::thread::sleep(A_MOMENT),
             other => return other,
         }
     }
-    Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random)
+    Cabinet::open(&clinic.folder, &clinic.keys, &clinic.random, index)
 }
 
 fn read_anew(clinic: &Clinic, cabinet: &Mutex<Cabinet>, job: &Job) {

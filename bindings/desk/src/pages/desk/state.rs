@@ -12,6 +12,7 @@ use frond_core::words::Words;
 use super::hand_over::Handing;
 use crate::args::DeskArgs;
 use crate::clinic::Clinic;
+use crate::clinic::cabinet::{IndexKind, Shelf};
 use crate::clinic::folder::Folder;
 use crate::clinic::keys::{self, KeysError};
 use crate::clinic::programmes;
@@ -25,6 +26,8 @@ const IDLE_MILLIS: i64 = 30 * 60 * 1000;
 pub(crate) struct Desk {
     folder: Arc<Folder>,
     random: Arc<dyn Random>,
+    /// What the index of its cabinet is kept in.
+    pub(super) index: IndexKind,
     clock: Clock,
     pub(super) words: Words,
     open: Option<Arc<Clinic>>,
@@ -72,6 +75,7 @@ impl Desk {
         Ok(Self {
             folder: Arc::new(folder),
             random,
+            index: IndexKind::default(),
             clock: Clock::beginning(args.now)?,
             words,
             open: None,
@@ -120,7 +124,7 @@ impl Desk {
             folder: self.folder.clone(),
             keys,
             random: self.random.clone(),
-            cabinet: crate::clinic::cabinet::Shelf::default(),
+            cabinet: Shelf::indexed(self.index),
         }));
     }
 

@@ -14,6 +14,7 @@ use frond_core::words::Words;
 use super::router;
 use super::state::{Desk, Standing};
 use crate::args::DeskArgs;
+use crate::clinic::cabinet::IndexKind;
 use crate::clinic::programmes::Programmes;
 use crate::failure::LANGUAGE;
 use crate::pages::app::App;
@@ -31,6 +32,8 @@ pub(crate) fn pages(
     let args = DeskArgs { folder, now: Some(now), language: None, no_open: true, port: None };
     let words = Words::for_language(LANGUAGE);
     let mut desk = Desk::drawing(&args, words.clone(), random(seed)).ok()?;
+    // sled keeps a little memory at every opening, and here there are thousands.
+    desk.index = IndexKind::Plain;
     // The same keys at every desk: what one sealed, the next opens.
     desk.unlock(ClinicKeys::new(&*random(1)).ok()?);
     if let (Some(plan), Ok(Standing::Open(clinic))) = (plan, desk.stand()) {

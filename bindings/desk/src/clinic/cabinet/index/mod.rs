@@ -48,9 +48,10 @@ pub(crate) trait Index: Send {
 }
 
 /// Which index.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum IndexKind {
     /// In a sled database.
+    #[default]
     Sled,
     /// In one plain file.
     Plain,

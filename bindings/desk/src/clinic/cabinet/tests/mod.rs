@@ -33,7 +33,7 @@ impl Desk {
     }
 
     fn open(&self, kind: IndexKind) -> Cabinet {
-        let mut cabinet = Cabinet::open_with(&self.folder, &self.keys, &self.random, kind).unwrap();
+        let mut cabinet = Cabinet::open(&self.folder, &self.keys, &self.random, kind).unwrap();
         cabinet.read_on(&self.keys);
         cabinet.settle().unwrap();
         cabinet
@@ -297,7 +297,7 @@ fn where_sled_cannot_be_used_at_all_the_plain_index_takes_its_place() {
     let before = listed(&cabinet);
     drop(cabinet);
     assert_eq!(listed(&desk.open(IndexKind::Plain)), before);
-    let again = Cabinet::open_with(&desk.folder, &desk.keys, &desk.random, IndexKind::Never);
+    let again = Cabinet::open(&desk.folder, &desk.keys, &desk.random, IndexKind::Never);
     let again = again.unwrap();
     assert!(again.unread() == 0 && listed(&again) == before, "taken from the plain one");
 }
