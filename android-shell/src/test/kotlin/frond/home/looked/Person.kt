@@ -60,6 +60,9 @@ class Person(val opened: Opened) {
     fun problems(): List<Button> = opened.activity.window.decorView.findViewById<View>(frond.home.R.id.problems)
         ?.takeIf { it.isShown }?.let { box -> all(box).filterIsInstance<Button>().filter { it.isShown } }.orEmpty()
 
+    /** Whether a field, or a part of it, is in sight. */
+    fun inSight(name: String): Boolean = field(name).getGlobalVisibleRect(android.graphics.Rect())
+
     /** How often it is said above the screen that something was kept. */
     fun kept(): Int = opened.plain().count { it == "Kept." || it == "Guardado." }
 

@@ -125,10 +125,11 @@ class FormsTest {
         opened.go(Does.Signs)
         she.press(SEND)
         assertTrue("still the form", opened.screen is Screen.Signs)
+        val first = (opened.screen as Screen.Signs).v1.signs.first().group
+        assertTrue("with the name of the first group", she.problems().single().text.startsWith(first))
         she.problems().single().performClick()
         opened.settle()
-        val focused = checkNotNull(opened.activity.currentFocus)
-        assertTrue(generateSequence(focused as android.view.View) { it.parent as? android.view.View }.any { it.tag == "signs-0" })
+        assertTrue("it comes into sight", she.inSight("signs-0"))
     }
 
     @Test

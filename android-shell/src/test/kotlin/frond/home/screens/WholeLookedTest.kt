@@ -193,8 +193,7 @@ class WholeLookedTest {
         assertTrue("$name: what has to be put right names no field", lines.isNotEmpty())
         lines.first().performClick()
         opened.settle()
-        val focused = opened.activity.currentFocus ?: opened.activity.window.decorView
-        assertTrue("$name: it leads elsewhere", generateSequence(focused) { it.parent as? android.view.View }.any { it.tag == field })
+        assertTrue("$name: its field does not come into sight", inSight(field))
         opened.seen(name)
     }
 
