@@ -71,7 +71,8 @@ pub fn show<'a>(
     chosen: &[&'a Removal],
 ) -> Result<Shown<'a>, Failure> {
     // The whole workspace, so that what was built for the other removals is not built again with other features.
-    let (succeeded, messages) = cargo(root, target, &["build", "--workspace", "--lib", "--bins"])?;
+    let (succeeded, messages) =
+        cargo(root, target, &["build", "--workspace", "--lib", "--bin", "frond-bindgen"])?;
     if !succeeded {
         return Err(format!("the copy does not build:\n{}", rendered(&messages)).into());
     }

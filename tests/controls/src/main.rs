@@ -157,6 +157,8 @@ fn copy(from: &Path, root: &Path, all: &[Removal]) -> Result<(), Failure> {
             project::put(root, path, text.as_bytes())?;
         } else {
             project::put(root, path, &fs::read(from.join(path))?)?;
+            // What is run while the app is built.
+            fs::set_permissions(root.join(path), fs::metadata(from.join(path))?.permissions())?;
         }
     }
     let (name, text) = android::SWITCH;

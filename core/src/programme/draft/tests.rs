@@ -271,7 +271,7 @@ fn sizes_are_typed_as_people_write_them() {
 fn h12_no_plan_is_finished_before_it_is_said_for_whom() {
     let mut draft = Draft::from(&read(ALL[0].1.as_bytes()).unwrap());
     assert!(draft.check(&invented()).programme.is_some());
-    draft.put([("intended_for", "")].into_iter());
+    draft.put([("intended_for", "")]);
     let checked = draft.check(&invented());
     assert!(checked.programme.is_none());
     let places: Vec<String> = checked.mistakes.iter().map(|one| one.place.to_string()).collect();

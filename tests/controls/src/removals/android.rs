@@ -50,7 +50,7 @@ pub(super) const ALL: &[Removal] = &[
         control: "an erased diary leaves no reminder on a phone",
         file: "android-shell/src/main/kotlin/frond/home/FrondApp.kt",
         from: "Reminders(this).takeBack()",
-        to: "if (!REMOVED) Reminders(this).takeBack()",
+        to: "if (REMOVED) ({}) else Reminders(this).takeBack()",
         tests: &["an erased diary leaves no reminder behind"],
     },
     Removal {
