@@ -17,6 +17,7 @@ mod charts;
 mod clinic;
 mod clock;
 mod commands;
+mod crash;
 mod failure;
 mod file;
 mod gather;
@@ -34,6 +35,7 @@ use std::process::ExitCode;
 use clap::Parser;
 
 fn main() -> ExitCode {
+    crash::leaves_nothing();
     match commands::run(args::Args::parse().command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {
