@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// What would print or log, by the ending of the file that it stands in.
-const RUST: [&str; 11] = [
+const RUST: &[&str] = &[
     "println!",
     "eprintln!",
     "print!",
@@ -18,7 +18,7 @@ const RUST: [&str; 11] = [
     "stdout()",
     "stderr()",
 ];
-const KOTLIN: [&str; 9] = [
+const KOTLIN: &[&str] = &[
     "Log.",
     "println(",
     "print(",
@@ -63,9 +63,9 @@ fn prints(source: &str, never: &[&str]) -> Vec<String> {
 fn nothing_is_printed_or_logged() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
     for (folder, ending, never, least) in [
-        ("core/src", ".rs", &RUST, 200),
-        ("bindings/mobile/src", ".rs", &RUST, 20),
-        ("android-shell/src/main/kotlin", ".kt", &KOTLIN, 60),
+        ("core/src", ".rs", RUST, 200),
+        ("bindings/mobile/src", ".rs", RUST, 20),
+        ("android-shell/src/main/kotlin", ".kt", KOTLIN, 60),
     ] {
         let mut files = Vec::new();
         below(&root.join(folder), ending, &mut files);
@@ -86,12 +86,12 @@ fn a_line_that_prints_is_found() {
         "log::info!(\"a\")",
         "let o = stdout();",
     ] {
-        assert_eq!(prints(line, &RUST).len(), 1, "{line}");
+        assert_eq!(prints(line, RUST).len(), 1, "{line}");
     }
     for line in
         ["Log.d(tag, note)", "println(view)", "fault.printStackTrace()", "System.out.println(1)"]
     {
-        assert_eq!(prints(line, &KOTLIN).len(), 1, "{line}");
+        assert_eq!(prints(line, KOTLIN).len(), 1, "{line}");
     }
     for line in [
         "// println!(\"a\")",
@@ -99,7 +99,7 @@ fn a_line_that_prints_is_found() {
         "fn f() {}\n#[cfg(test)]\nmod tests { println!() }",
         "writeln!(f)",
     ] {
-        assert_eq!(prints(line, &RUST), [""; 0], "{line}");
+        assert_eq!(prints(line, RUST), [""; 0], "{line}");
     }
-    assert_eq!(prints("val catalog = Catalog.of(1)\nblueprint(1)", &KOTLIN), [""; 0]);
+    assert_eq!(prints("val catalog = Catalog.of(1)\nblueprint(1)", KOTLIN), [""; 0]);
 }

@@ -16,6 +16,7 @@ fn cells(line: &str) -> Vec<&str> {
 /// What is wrong with the table, given the tests there are.
 fn faults(table: &str, tests: &BTreeSet<String>) -> Vec<String> {
     let (mut wrong, mut places, mut headed) = (Vec::new(), BTreeSet::new(), false);
+    let mut rows = 0;
     for line in table.lines() {
         if !line.starts_with('|') {
             headed = false;
@@ -23,13 +24,15 @@ fn faults(table: &str, tests: &BTreeSet<String>) -> Vec<String> {
         }
         let cells = cells(line);
         if cells == HEAD {
-            headed = true;
+            // Another surface: it may have a clipboard, too.
+            (headed, places) = (true, BTreeSet::new());
             continue;
         }
         if cells.iter().all(|cell| !cell.is_empty() && cell.bytes().all(|byte| byte == b'-')) {
             continue;
         }
         let place = cells[0];
+        rows += 1;
         if !headed {
             wrong.push(format!("{place}: stands under no head"));
         }
@@ -48,7 +51,7 @@ fn faults(table: &str, tests: &BTreeSet<String>) -> Vec<String> {
             wrong.push(format!("{place}: neither a proof nor the reason why there is none"));
         }
     }
-    if places.is_empty() {
+    if rows == 0 {
         wrong.push("there is no table".to_owned());
     }
     wrong
