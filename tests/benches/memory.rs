@@ -10,7 +10,7 @@ use std::sync::Arc;
 use frond_core::companion::{Companion, Ports, Request, Told, Write};
 use frond_core::moment::{Moment, Stamp};
 use frond_core::ports::{NoMarks, OsRandom, Passphrase, RealDisk};
-use frond_core::sealing::{Identity, OpenWith, RecoveryPhrase, SealTo};
+use frond_core::sealing::{Identity, OpenWith, RecoveryPhrase, SealTo, seal_into};
 use frond_core::summary::{Selection, TimeAlone, open_summary};
 use frond_tests::home::{PLAN, keeper, session, stamp};
 
@@ -70,13 +70,15 @@ fn play(role: &str, base: &Path) {
         "back up" => opened(&folder).back_up(&at(ENTRIES).now).ok().unwrap(),
         "export, sealed to a key" | "export, sealed with a passphrase" => {
             let companion = opened(&folder);
-            let summary = companion.summary(&Selection::default(), &at(ENTRIES).now).ok().unwrap();
             let to = if role.ends_with("key") {
                 SealTo::Recipients(vec![identity().recipient()])
             } else {
                 SealTo::Passphrase(Passphrase::new(WORDS.to_owned()).unwrap())
             };
-            let sealed = summary.sealed_form(&companion.identity(), &to, TimeAlone::NotAsked);
+            // In the order in which a phone does it.
+            let file = seal_into(Vec::new(), &to).unwrap();
+            let summary = companion.summary(&Selection::default(), &at(ENTRIES).now).ok().unwrap();
+            let sealed = summary.sealed_into(&companion.identity(), file, TimeAlone::NotAsked);
             let name = if role.ends_with("key") { "key.age" } else { "passphrase.age" };
             std::fs::write(base.join(name), sealed.unwrap()).unwrap();
         }

@@ -10,39 +10,17 @@ use frond_core::programme::values::Passage;
 use frond_core::safety::Sign;
 use frond_core::sealing::RecoveryPhrase;
 use frond_tests::home::{FOLDER, Home, PASSPHRASE, keeper, session, stopped};
+use frond_tests::sweep::{self, Kind, Left, Needles, WORDS};
 
-/// Words of the field, of the plan and of the told diary.
-const WORDS: [&str; 22] = [
-    "pelvic",
-    "trainer",
-    "session",
-    "discomfort",
-    "peak",
-    "practice",
-    "breath",
-    "sign",
-    "fever",
-    "bleeding",
-    "pain",
-    "clinic",
-    "programme",
-    "step",
-    "note",
-    "entry",
-    "Ines",
-    "Abara",
-    "Wren",
-    "heron",
-    "140",
-    "on_back",
-];
+/// What was typed.
+const NOTE: &str = "pain and fever, said Wren";
 
 fn lived_in() -> Home {
     let mut home = Home::with_plan("2026-03-02T08:00:00+00:00[Europe/London]");
     for peak in [2, 3, 8, 9] {
         home.pass(24);
         let mut told = session(140, 8, Some(peak));
-        told.note = Some(Passage::new("pain and fever, said Wren").unwrap());
+        told.note = Some(Passage::new(NOTE).unwrap());
         home.tell(Told::Session(told));
     }
     home.tell(Told::Session(stopped(140, 1, Reason::Discomfort)));
@@ -80,63 +58,75 @@ fn with_copies_and_damage(mut home: Home) -> Home {
     home
 }
 
-#[test]
-fn no_health_word_no_name_and_no_passphrase_lies_in_the_folder() {
-    let home = lived_in();
+/// Every file of the folder, as [`sweep`](frond_tests::sweep) takes it.
+fn left(home: &Home) -> Vec<Left> {
     let paths = home.disk.paths();
-    let mut searched = 0;
-    for path in &paths {
-        let name = path.to_string_lossy().to_lowercase();
-        for word in ["pelvic", "trainer", "session", "health", "wren"] {
-            assert!(!name.contains(word), "the file name {name} tells something");
-        }
-        let Some(bytes) = home.disk.content(path) else { continue };
-        searched += bytes.len();
-        let text = String::from_utf8_lossy(&bytes).to_lowercase();
-        for word in WORDS.iter().chain([&PASSPHRASE]) {
-            // Three digits or four letters can stand in random bytes by chance; longer words cannot.
-            if word.len() > 4 {
-                assert!(!text.contains(&word.to_lowercase()), "{word} stands in {name}");
-            }
-        }
-    }
-    assert!(searched > 64 * 1024, "only {searched} bytes were searched");
+    let read = paths.iter().filter_map(|path| {
+        let name = path.strip_prefix(FOLDER).unwrap_or(path).to_string_lossy().into_owned();
+        home.disk.content(path).map(|bytes| Left { name, bytes, mode: None })
+    });
+    read.collect()
+}
+
+/// What each file of the folder has to be (`core/src/diary/store/FORMAT.md`).
+fn kind(name: &str) -> Option<Kind> {
+    Some(match name.split_once('/') {
+        None if name == "keys" => Kind::Keys,
+        None if name == "journal" => Kind::Journal,
+        None if name == "snapshot" || name == "running" => Kind::Sealed,
+        None if name == "lock" || name == "renew" => Kind::Empty,
+        Some(("backups", _)) => Kind::Backup,
+        Some(("aside", _)) => Kind::Aside,
+        _ => return None,
+    })
 }
 
 #[test]
-fn sealed_bytes_look_random() {
+fn no_health_word_no_name_and_no_passphrase_lies_in_the_folder() {
     let home = lived_in();
-    let mut looked_at = 0;
-    for path in home.disk.paths() {
-        let name = path.to_string_lossy();
-        // `keys` is too short to count in: two wraps and a card. What stands in it is held by a snapshot.
-        let long = |bytes: &Vec<u8>| bytes.len() > 1024 && !name.ends_with("keys");
-        let Some(bytes) = home.disk.content(&path).filter(long) else { continue };
-        looked_at += 1;
-        // Room that is kept free is written with zeros; it is no sealed content.
-        let sealed: Vec<u8> = bytes
-            .chunks(16)
-            .filter(|chunk| chunk.iter().any(|byte| *byte != 0))
-            .flatten()
-            .copied()
+    let needles = Needles::new(&WORDS).and(&[NOTE, "Ines Abara", PASSPHRASE]);
+    let left = left(&home);
+    let searched: usize = left.iter().map(|one| one.bytes.len()).sum();
+    assert!(searched > 64 * 1024, "only {searched} bytes were searched");
+    for one in &left {
+        let found: Vec<String> = needles
+            .found(one.name.as_bytes())
+            .into_iter()
+            .chain(needles.found(&one.bytes))
             .collect();
-        let mut counts = [0u32; 256];
-        for byte in &sealed {
-            counts[usize::from(*byte)] += 1;
-        }
-        let total = f64::from(u32::try_from(sealed.len()).unwrap());
-        // Shannon entropy in bits a byte (C. E. Shannon 1948): 8 for random bytes, 4 to 5 for text.
-        let entropy: f64 = counts
-            .iter()
-            .filter(|count| **count > 0)
-            .map(|count| {
-                let share = f64::from(*count) / total;
-                -share * share.log2()
-            })
-            .sum();
-        assert!(entropy > 7.5, "{name} has {entropy:.2} bits a byte");
+        assert_eq!(found, [""; 0], "{}", one.name);
     }
-    assert!(looked_at >= 6, "{looked_at} files");
+}
+
+#[test]
+fn every_byte_is_sealed_or_of_a_documented_head() {
+    let left = left(&lived_in());
+    let wrong = sweep::faults(&left, &Needles::new(&WORDS).and(&[NOTE]), kind);
+    assert_eq!(wrong, [""; 0]);
+    for what in ["keys", "journal", "snapshot", "backups/", "aside/"] {
+        assert!(left.iter().any(|one| one.name.starts_with(what)), "there is no {what}");
+    }
+}
+
+/// The same sweep over the same folder, with one entry left open in it.
+#[test]
+fn one_entry_left_open_is_found() {
+    let mut left = left(&lived_in());
+    let journal = left.iter_mut().find(|one| one.name == "journal").unwrap();
+    let entry = format!(r#"{{"session":{{"practice":"trainer","note":"{NOTE}"}}}}"#);
+    // In the zeros that are kept free behind the entries, and in place of a sealed one.
+    for at in [journal.bytes.len() - 600, 8192 + 64] {
+        let sound = journal.bytes.clone();
+        journal.bytes[at..at + entry.len()].copy_from_slice(entry.as_bytes());
+        let planted =
+            [Left { name: "journal".to_owned(), bytes: journal.bytes.clone(), mode: None }];
+        let wrong = sweep::faults(&planted, &Needles::new(&[NOTE]), kind);
+        assert!(wrong.iter().any(|it| it.contains("UTF-8")), "{wrong:?}");
+        let blind = Needles::new(&["of another person"]);
+        let wrong = sweep::faults(&planted, &blind, kind);
+        assert!(!wrong.is_empty(), "without knowing what was written");
+        journal.bytes = sound;
+    }
 }
 
 #[test]

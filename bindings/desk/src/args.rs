@@ -30,6 +30,9 @@ use crate::when::When;
 /// done, and what the clinician's own rule says next. Frond has no dose or threshold of its own and sends
 /// nothing anywhere.
 ///
+/// What is typed behind a command other programs of this computer can see while it runs, and a shell keeps it in its
+/// history. Cautions, ratings, notes and questions can be left out; they are then asked on the terminal.
+///
 /// Exit codes: 0 fine; 2 what was given has to be put right, and nothing was written; 1 anything else.
 #[derive(Parser)]
 #[command(name = "frond", version, disable_help_subcommand = true, max_term_width = 80)]

@@ -5,6 +5,8 @@ use std::io::{Read, Write};
 use std::os::unix::fs::OpenOptionsExt;
 use std::path::Path;
 
+use zeroize::Zeroizing;
+
 use crate::failure::Failure;
 
 /// Reads a file of at most `most` bytes.
@@ -12,17 +14,34 @@ use crate::failure::Failure;
 /// # Errors
 /// A file that is not there, cannot be read, or is longer.
 pub(crate) fn read(path: &Path, most: u64) -> Result<Vec<u8>, Failure> {
+    let mut bytes = Vec::new();
+    read_into(&mut bytes, path, most)?;
+    Ok(bytes)
+}
+
+/// The same of something secret: read into room for all of it, since a buffer that grows leaves copies of
+/// itself behind, and wiped when done with.
+///
+/// # Errors
+/// As [`read`].
+pub(crate) fn read_secret(path: &Path, most: u64) -> Result<Zeroizing<Vec<u8>>, Failure> {
+    let room = usize::try_from(most.saturating_add(2)).unwrap_or(0);
+    let mut bytes = Zeroizing::new(Vec::with_capacity(room));
+    read_into(&mut bytes, path, most)?;
+    Ok(bytes)
+}
+
+fn read_into(bytes: &mut Vec<u8>, path: &Path, most: u64) -> Result<(), Failure> {
     let name = path.display();
     let failed = |_| Failure::input(format!("{name} cannot be read. Check the name of the file."));
-    let mut bytes = Vec::new();
     let file = File::open(path).map_err(failed)?;
-    file.take(most.saturating_add(1)).read_to_end(&mut bytes).map_err(failed)?;
+    file.take(most.saturating_add(1)).read_to_end(bytes).map_err(failed)?;
     if bytes.len() as u64 > most {
         return Err(Failure::input(format!(
             "{name} is longer than {most} bytes. Check that it is the right file."
         )));
     }
-    Ok(bytes)
+    Ok(())
 }
 
 /// Writes a new file; one that is there already is left alone.

@@ -20,6 +20,7 @@ mod charts;
 mod clinic;
 mod clock;
 mod commands;
+mod crash;
 mod failure;
 mod file;
 mod gather;
@@ -40,6 +41,7 @@ use clap::Parser;
 /// The program: reads what was typed, does it, and says how it ended.
 #[must_use]
 pub fn run() -> ExitCode {
+    crash::leaves_nothing();
     match commands::run(args::Args::parse().command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {

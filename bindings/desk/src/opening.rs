@@ -5,7 +5,6 @@ use std::path::Path;
 
 use frond_core::sealing::{Identity, OpenWith, is_age};
 use frond_core::summary::{Received, SummaryError, open_summary, read_bounded};
-use zeroize::Zeroizing;
 
 use crate::args::OpenArgs;
 use crate::failure::Failure;
@@ -37,7 +36,7 @@ pub(crate) fn given(args: &OpenArgs) -> Result<Option<OpenWith>, Failure> {
         return Ok(Some(OpenWith::Passphrase(secret::passphrase_from_file(path)?)));
     }
     let Some(path) = &args.identity_file else { return Ok(None) };
-    let text = Zeroizing::new(file::read(path, IDENTITY_MOST)?);
+    let text = file::read_secret(path, IDENTITY_MOST)?;
     let identity = std::str::from_utf8(&text).ok().and_then(|text| Identity::parse(text).ok());
     let identity = identity.ok_or_else(|| {
         Failure::input(format!(

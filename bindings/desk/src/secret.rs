@@ -1,7 +1,9 @@
 //! The passphrase, or the recovery phrase in its place: asked on the terminal, or read from a file or from standard input. Never from the
 //! command line, where other programs and the shell's history would see it. Wiped when done with.
 
-use std::io::{BufRead, IsTerminal};
+use std::fs::File;
+use std::io::{IsTerminal, Read};
+use std::os::fd::AsFd;
 use std::path::{Path, PathBuf};
 
 use clap::Args;
@@ -64,7 +66,7 @@ impl SecretArgs {
     fn made(&self, twice: bool) -> Result<PassphraseKeeper, Failure> {
         let words = match &self.passphrase_file {
             Some(path) => from_file(path)?,
-            None if self.passphrase_stdin => first_line(std::io::stdin().lock())?,
+            None if self.passphrase_stdin => from_stdin()?,
             None => asked(twice)?,
         };
         keeper(&words)
@@ -141,9 +143,17 @@ fn asked(twice: bool) -> Result<Zeroizing<String>, Failure> {
 fn from_file(path: &Path) -> Result<Zeroizing<String>, Failure> {
     let name = path.display();
     let failed = |_| Failure::input(format!("{name} cannot be read. Check the name of the file."));
-    let file = std::fs::File::open(path).map_err(failed)?;
+    let file = File::open(path).map_err(failed)?;
     private(path, &file.metadata().map_err(failed)?)?;
-    first_line(std::io::BufReader::new(file))
+    first_line(file)
+}
+
+/// Past the buffer of the standard library, which nobody could wipe; what stands behind the line is left to
+/// whoever reads on.
+fn from_stdin() -> Result<Zeroizing<String>, Failure> {
+    let own = std::io::stdin().as_fd().try_clone_to_owned();
+    let own = own.map_err(|_| Failure::input("There is no standard input to read from."))?;
+    first_line(File::from(own))
 }
 
 #[cfg(unix)]
@@ -164,13 +174,43 @@ fn private(_: &Path, _: &std::fs::Metadata) -> Result<(), Failure> {
     Ok(())
 }
 
-fn first_line(from: impl BufRead) -> Result<Zeroizing<String>, Failure> {
+/// One byte at a time, so that nothing but the buffer here has seen the line.
+fn first_line(mut from: impl Read) -> Result<Zeroizing<String>, Failure> {
     let unread = || Failure::input("The passphrase could not be read: one line of UTF-8 text.");
     let mut bytes = Zeroizing::new(Vec::with_capacity(MOST as usize + 1));
-    from.take(MOST + 1).read_until(b'\n', &mut bytes).map_err(|_| unread())?;
-    let line = std::str::from_utf8(&bytes).map_err(|_| unread())?;
-    if line.len() as u64 > MOST {
+    let mut byte = Zeroizing::new([0u8]);
+    while bytes.len() as u64 <= MOST {
+        match from.read(byte.as_mut_slice()) {
+            Ok(0) => break,
+            Ok(_) if byte[0] == b'\n' => break,
+            Ok(_) => bytes.push(byte[0]),
+            Err(error) if error.kind() == std::io::ErrorKind::Interrupted => {}
+            Err(_) => return Err(unread()),
+        }
+    }
+    // What was cut off in the middle of a letter is too long before it is no text.
+    if bytes.len() as u64 > MOST {
         return Err(Failure::input(format!("A passphrase has at most {MOST} bytes. Shorten it.")));
     }
-    Ok(Zeroizing::new(line.trim_end_matches(['\n', '\r']).to_owned()))
+    let line = std::str::from_utf8(&bytes).map_err(|_| unread())?;
+    Ok(Zeroizing::new(line.trim_end_matches('\r').to_owned()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_the_first_line_is_read_and_the_rest_is_left() {
+        let mut given: &[u8] = b"seven invented words\r\nthe next answer\n";
+        let line = first_line(&mut given).unwrap_or_else(|failure| panic!("{failure}"));
+        assert_eq!(line.as_str(), "seven invented words");
+        assert_eq!(given, b"the next answer\n");
+        let line = first_line(&b"no end"[..]).unwrap_or_else(|failure| panic!("{failure}"));
+        assert_eq!(line.as_str(), "no end");
+        assert!(first_line(&b"\xff\n"[..]).is_err());
+        let most = usize::try_from(MOST).unwrap();
+        assert!(first_line("a".repeat(most).as_bytes()).is_ok());
+        assert!(first_line("a".repeat(most + 1).as_bytes()).is_err());
+    }
 }

@@ -3,7 +3,6 @@
 //! Decides, too, that a fault of the program ends with the request it happened in: the diary is put away and
 //! opened again by the next one. Leaves everything else to [`Holder`].
 
-use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -15,6 +14,7 @@ use frond_core::screens::{Covered, Does, FormWords};
 use frond_core::whole::{Holder, Seen, Standing, WholeRequest};
 use frond_core::words::Words;
 
+use crate::fault;
 use crate::keeper::{Brought, KeyKeeper};
 use crate::moment::Moment;
 use crate::trouble::{FrondError, speak};
@@ -155,7 +155,7 @@ impl Frond {
             let words = Words::for_language(&self.language);
             return Err(FrondError::of(&Trouble::TryAgain, &words));
         };
-        let answer = catch_unwind(AssertUnwindSafe(|| act(&mut holder))).unwrap_or_else(|_| {
+        let answer = fault::caught(|| act(&mut holder)).unwrap_or_else(|| {
             // After a fault nothing in memory is believed any more.
             holder = self.holder();
             Err(Trouble::OpenAgain)

@@ -29,6 +29,7 @@ pub mod values;
 
 mod duties;
 mod entries;
+mod fault;
 mod practice;
 mod reminders;
 mod requests;

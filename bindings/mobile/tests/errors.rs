@@ -133,6 +133,19 @@ fn a_fault_of_the_program_comes_back_as_an_error_and_the_next_request_opens_the_
     assert!(opens(&frond));
 }
 
+/// The test above once more, in a process of its own whose output is read.
+#[test]
+fn a_fault_of_the_program_tells_no_log_a_word() {
+    let test =
+        "a_fault_of_the_program_comes_back_as_an_error_and_the_next_request_opens_the_diary_again";
+    let mut again = std::process::Command::new(std::env::current_exe().unwrap());
+    let out = again.args(["--exact", test, "--nocapture"]).output().unwrap();
+    let said =
+        format!("{}{}", String::from_utf8_lossy(&out.stdout), String::from_utf8_lossy(&out.stderr));
+    assert!(out.status.success() && said.contains("1 passed"), "{said}");
+    assert!(!said.contains("panicked") && !said.contains("Keys.kt"), "{said}");
+}
+
 #[test]
 fn a_second_opener_is_told_to_close_the_first() {
     let folder = tempfile::tempdir().unwrap();

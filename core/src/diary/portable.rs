@@ -8,7 +8,7 @@
 
 use data_encoding::HEXLOWER;
 use serde::{Deserialize, Serialize};
-use zeroize::Zeroizing;
+use zeroize::{Zeroize, Zeroizing};
 
 use super::store::Card;
 use crate::moment::Stamp;
@@ -55,6 +55,12 @@ struct Head {
     entries: usize,
 }
 
+impl Drop for Head {
+    fn drop(&mut self) {
+        self.seed.zeroize();
+    }
+}
+
 /// Only what says which version it is, so that a newer one is told from a garbled one.
 #[derive(Deserialize)]
 struct Which {
@@ -81,8 +87,7 @@ impl Portable {
         let room: usize = self.entries.iter().map(|entry| entry.len() + 1).sum();
         // Made large enough at once: a buffer that grows leaves copies of itself behind.
         let mut text = Zeroizing::new(Vec::with_capacity(room + 1024 + PAD));
-        let head = serde_json::to_vec(&head).map_err(|_| PortableError::NotACopy)?;
-        text.extend_from_slice(&Zeroizing::new(head));
+        serde_json::to_writer(&mut *text, &head).map_err(|_| PortableError::NotACopy)?;
         text.push(b'\n');
         for entry in &self.entries {
             if entry.contains(&b'\n') {
@@ -118,12 +123,24 @@ impl Portable {
         }
         let card = Card {
             diary: hex(&head.diary)?,
-            seed: Zeroizing::new(hex(&head.seed)?),
+            seed: seed(&head.seed)?,
             generation: head.generation,
-            recovery: head.recovery,
+            recovery: head.recovery.clone(),
         };
         Ok(Self { card, made: head.made, entries })
     }
+}
+
+/// The seed; what it passes through is wiped.
+fn seed(text: &str) -> Result<Zeroizing<[u8; 32]>, PortableError> {
+    let bytes = HEXLOWER.decode(text.as_bytes()).map(Zeroizing::new);
+    let bytes = bytes.map_err(|_| PortableError::NotACopy)?;
+    let mut seed = Zeroizing::new([0u8; 32]);
+    if bytes.len() != seed.len() {
+        return Err(PortableError::NotACopy);
+    }
+    seed.copy_from_slice(&bytes);
+    Ok(seed)
 }
 
 fn hex<const N: usize>(text: &str) -> Result<[u8; N], PortableError> {

@@ -5,7 +5,8 @@
 //! an open sign does to a suggestion, to the diary how a sign is kept and closed, and to the shells
 //! how a screen looks and how the telephone is opened.
 //!
-//! Start reading at [`Sign`]. `HAZARDS.md`, beside this file, is the hazard log.
+//! Start reading at [`Sign`]. `HAZARDS.md`, beside this file, is the hazard log, and
+//! `PRIVACY.md` what can be found of Frond, where, and what stands in the way.
 
 mod call;
 mod care;

@@ -123,8 +123,11 @@ impl ClinicKeys {
             own: BASE64.encode(self.own.as_slice()),
             follows: self.follows.clone(),
         };
-        let text = serde_json::to_vec(&kept).map(Zeroizing::new);
-        let text = text.map_err(|_| SealError::Together)?;
+        // Room enough at once: a buffer that grows leaves copies of itself behind.
+        let room = 1024 + 128 * kept.sealing.len() + 512 * kept.follows.len();
+        let mut text = Zeroizing::new(Vec::with_capacity(room));
+        serde_json::to_writer(&mut *text, &kept).map_err(|_| SealError::Together)?;
+        debug_assert!(text.len() <= room);
         seal(&text, &SealTo::Passphrase(passphrase))
     }
 

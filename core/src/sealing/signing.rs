@@ -52,8 +52,9 @@ pub enum SigningTextError {
     Signature,
 }
 
-/// A secret signing key. Wiped when dropped, never printed.
-pub struct SigningKey(Ed25519);
+/// A secret signing key. Wiped when dropped, never printed. It lies in one place however often it is handed on: what
+/// is moved leaves a copy on the stack that nobody wipes.
+pub struct SigningKey(Box<Ed25519>);
 
 impl SigningKey {
     /// A new key.
@@ -69,13 +70,16 @@ impl SigningKey {
     /// The key of this seed (RFC 8032 calls it the private key).
     #[must_use]
     pub fn from_seed(seed: &Zeroizing<[u8; 32]>) -> Self {
-        Self(Ed25519::from_bytes(seed))
+        Self(Box::new(Ed25519::from_bytes(seed)))
     }
 
     /// The seed, to be kept sealed.
     #[must_use]
     pub fn seed(&self) -> Zeroizing<[u8; 32]> {
-        Zeroizing::new(self.0.to_bytes())
+        // Not `to_bytes`: it would leave a copy on the stack.
+        let mut seed = Zeroizing::new([0u8; 32]);
+        seed.copy_from_slice(self.0.as_bytes());
+        seed
     }
 
     /// The public half.

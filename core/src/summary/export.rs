@@ -1,11 +1,13 @@
 //! The three ways a summary leaves: sealed to those the programme names, sealed to a passphrase, or open by
 //! the person's explicit choice. Only a sealed one can carry the wish for time alone.
 
+use std::io::Write;
+
 use super::envelope;
 use super::form::Summary;
 use super::identity::DiaryIdentity;
 use crate::programme::plan::Programme;
-use crate::sealing::{self, Recipient, RecipientError, SealError, SealTo};
+use crate::sealing::{self, Recipient, RecipientError, SealError, SealTo, Sealing};
 
 /// Whether she would like time alone with whoever opens it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,6 +67,22 @@ impl Summary {
         time_alone: TimeAlone,
     ) -> Result<Vec<u8>, ExportError> {
         Ok(sealing::seal(&self.signed(identity, time_alone)?, to)?)
+    }
+
+    /// The same, into a file that was begun before there was a summary. Stretching a passphrase takes 64 MiB, and
+    /// gives them back: begun first, they never stand beside everything that ten years hold.
+    ///
+    /// # Errors
+    /// [`ExportError`].
+    pub fn sealed_into(
+        &self,
+        identity: &DiaryIdentity,
+        mut file: Sealing<Vec<u8>>,
+        time_alone: TimeAlone,
+    ) -> Result<Vec<u8>, ExportError> {
+        let signed = self.signed(identity, time_alone)?;
+        file.write_all(&signed).map_err(|error| SealError::Write(error.kind()))?;
+        Ok(file.finish()?)
     }
 
     fn signed(&self, identity: &DiaryIdentity, alone: TimeAlone) -> Result<Vec<u8>, ExportError> {

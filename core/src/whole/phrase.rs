@@ -68,8 +68,9 @@ impl Holder {
             return self.asked(Request::Keeping, keeper, moment);
         };
         let wrong = ASKED.into_iter().enumerate().filter(|(at, place)| {
-            let typed = typed.get(*at).map(|word| word.trim().to_lowercase());
-            typed.as_deref() != phrase.words().nth(usize::from(*place).saturating_sub(1))
+            let typed = typed.get(*at).map(|word| Zeroizing::new(word.trim().to_lowercase()));
+            typed.as_ref().map(|word| word.as_str())
+                != phrase.words().nth(usize::from(*place).saturating_sub(1))
         });
         let problem =
             |place| Problem::new(self.words(), FormField::Word { place }, Amiss::OtherWord);

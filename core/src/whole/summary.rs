@@ -6,7 +6,7 @@ use crate::companion::{Companion, Duty, Request, SharedFile, Trouble};
 use crate::moment::Moment;
 use crate::ports::{KeyKeeper, Passphrase};
 use crate::screens::{Amiss, FormField, Problem, Screen, SummaryClose, SummaryKind};
-use crate::sealing::SealTo;
+use crate::sealing::{SealTo, Sealing, seal_into};
 use crate::summary::{
     FileKind, Selection, Summary, TimeAlone, fhir, file_name, table, to_clinician,
 };
@@ -50,13 +50,17 @@ impl Holder {
         match sealed {
             Ok(to) => {
                 let alone = if time_alone { TimeAlone::Please } else { TimeAlone::NotAsked };
+                let is_sealed = to.is_some();
+                // Begun before there is a summary, so that what stretches the passphrase does not stand beside it.
+                let begun = to.map(|to| seal_into(Vec::new(), &to));
+                let begun = begun.transpose().map_err(|_| Trouble::TryAgain)?;
                 let summary = companion.summary(&selection, &moment.now)?;
-                let (kind, mime, bytes) = made(companion, &summary, to.as_ref(), alone, kind);
+                let (kind, mime, bytes) = made(companion, &summary, begun, alone, kind);
                 seen.duties.push(Duty::ShareFile(SharedFile {
                     name: file_name(kind, moment.now.day()),
                     mime: mime.to_owned(),
                     bytes: bytes.ok_or(Trouble::TryAgain)?,
-                    sealed: to.is_some(),
+                    sealed: is_sealed,
                 }));
             }
             Err((field, amiss)) => {
@@ -99,16 +103,16 @@ fn seal_to(
 fn made(
     companion: &Companion,
     summary: &Summary,
-    to: Option<&SealTo>,
+    begun: Option<Sealing<Vec<u8>>>,
     alone: TimeAlone,
     kind: SummaryKind,
 ) -> (FileKind, &'static str, Option<Vec<u8>>) {
     let identity = companion.identity();
-    match (to, kind) {
-        (Some(to), _) => (
+    match (begun, kind) {
+        (Some(file), _) => (
             FileKind::Sealed,
             "application/octet-stream",
-            summary.sealed_form(&identity, to, alone).ok(),
+            summary.sealed_into(&identity, file, alone).ok(),
         ),
         (None, SummaryKind::Bundle) => {
             let bundle = fhir::bundle(summary, fhir::Texts::Carried).ok();

@@ -156,6 +156,26 @@ extension Day1 {
         return (file.bytes, twelve)
     }
 
+    /// What her day has left on the phone so far, read as somebody would who has copied the app's whole folders: exactly these
+    /// files, and in none of them, or their names, a word of the field or a text that she typed.
+    func leavesNothingToRead(_ twelve: [String]) throws {
+        // What the test itself put there for her to choose.
+        let left = try Left.below(on.folder).filter { $0.name != "plan.json" }
+        let other = left.map(\.name).filter { name in !Left.ours.contains { name.wholeMatch(of: $0) != nil } }
+        #expect(other.isEmpty, "no other file: \(other)")
+        #expect(left.contains { $0.name == "support/diary/journal" && $0.bytes.count > 8192 }, "the diary is among them")
+        let typed = [
+            code, "seven quiet invented words", "Ada Invented", twelve.joined(separator: " "), twelve.prefix(3).joined(separator: " "),
+        ]
+        let wrong = left.flatMap { $0.found(Left.words + typed) }
+        #expect(wrong.isEmpty, "read in what was left: \(wrong)")
+        // The same search finds one that was planted, in each writing.
+        for writing in Left.writings("Ada Invented") {
+            let planted = Left(name: "journal", bytes: Data(repeating: 7, count: 500) + writing + Data(count: 40))
+            #expect(!planted.found(typed).isEmpty, "one in \(writing.count) bytes")
+        }
+    }
+
     /// Everything is erased, and nothing of it lies in the folder any more.
     func erases() async throws {
         try await she.to(.keeping)

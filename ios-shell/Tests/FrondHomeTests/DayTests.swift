@@ -23,6 +23,7 @@ struct DayTests {
         try await day.locks()
         try await day.handsOver()
         let (copy, twelve) = try await day.keepsElsewhere()
+        try day.leavesNothingToRead(twelve)
         try await day.erases()
         try await day.restores(copy, twelve)
         day.noHealthWordInAnyNotice()

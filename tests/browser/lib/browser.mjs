@@ -34,6 +34,11 @@ export async function close() {
   started = undefined;
 }
 
+/** A browser of its own that keeps what browsers keep, in this folder. */
+export function profile(folder) {
+  return chromium.launchPersistentContext(folder, { executablePath: EXECUTABLE, headless: true, args: FLAGS, viewport: PHONE });
+}
+
 /** A fresh profile on this server, watched. What was noticed is told when the test ends, or by `check`. */
 export async function visit(server, options = {}) {
   const context = await (await browser()).newContext({ viewport: PHONE, acceptDownloads: true, ...options });

@@ -61,6 +61,10 @@ export async function structure(page, { lang }) {
     breaches: window.breaches ?? [],
     styled: document.querySelectorAll("[style]:not([data-breath]),style").length,
     doubled: [...document.querySelectorAll("[id]")].map((own) => own.id).filter((id, at, all) => all.indexOf(id) !== at),
+    told: [...document.querySelectorAll("main,input,textarea,[contenteditable]")]
+      .filter((own) => own.spellcheck || own.translate)
+      .map((own) => own.name || own.localName),
+    kept: [...document.forms].filter((own) => own.autocomplete !== "off").map((own) => own.action),
     unstable: [...document.querySelectorAll("a[href^='#']")].map((own) => own.hash.slice(1)).filter((id) => !document.getElementById(id)),
   }));
   // WCAG 2.2, 2.4.6 Headings and Labels, 1.3.1: our own rule is one h1 and no level left out.
@@ -76,6 +80,10 @@ export async function structure(page, { lang }) {
   if (!seen.title.trim()) wrong.push("no title");
   const said = healthWords(`${seen.title} ${page.url()}`);
   if (said.length > 0) wrong.push(`title or address says ${said.join(", ")}: ${seen.title} ${page.url()}`);
+  // HTML, 6.8.5 Spelling and grammar checking, 3.2.6 translate: a browser may ask another machine about what is written.
+  seen.told.forEach((own) => wrong.push(`${own} may be sent away to be spelt or translated`));
+  // HTML, 4.10.18.7 Autofill: what was typed is not kept for another time, nor for a window that is opened again.
+  seen.kept.forEach((own) => wrong.push(`what is typed into the form to ${own} may be kept`));
   // Content-Security-Policy Level 3, as the browser itself reports it.
   seen.breaches.forEach((breach) => wrong.push(`breach of the policy: ${breach}`));
   if (seen.styled > 0) wrong.push(`${seen.styled} styles in the page itself`);

@@ -8,7 +8,8 @@ use frond_core::diary::entry::Although;
 /// What a person says about a programme that arrived.
 #[derive(Args)]
 pub(crate) struct AgreeArgs {
-    /// The words that were told, where a link is sealed
+    /// The words that were told, where a link is sealed (the shell may keep what is typed here in its history;
+    /// left out, they are asked)
     #[arg(long, value_name = "WORDS")]
     pub(crate) words: Option<String>,
     /// What is chosen knowingly; may be given again

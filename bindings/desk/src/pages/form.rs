@@ -11,6 +11,7 @@ use percent_encoding::percent_decode;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use tokio::sync::{Semaphore, SemaphorePermit};
+use zeroize::{Zeroize, Zeroizing};
 
 /// The longest form, in bytes.
 pub(crate) const FORM_MOST: usize = 64 * 1024;
@@ -21,9 +22,16 @@ const LONG: usize = 1024 * 1024;
 /// The places for long bodies; whoever finds none waits.
 static PLACES: Semaphore = Semaphore::const_new(2);
 
-/// The fields of a form, in order. Whoever sends the same name twice means two values.
+/// The fields of a form, in order. Whoever sends the same name twice means two values. Wiped when dropped: a
+/// passphrase or a code may be among them. What the server's own buffers saw of the body is freed and not wiped.
 #[derive(Clone, Default)]
 pub(crate) struct Fields(Vec<(String, String)>);
+
+impl Drop for Fields {
+    fn drop(&mut self) {
+        self.0.iter_mut().for_each(|(_, value)| value.zeroize());
+    }
+}
 
 /// Why a body was not taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -96,7 +104,7 @@ impl Fields {
         if !is_form {
             return Err(Unread::Malformed);
         }
-        Self::parse(&body).ok_or(Unread::Malformed)
+        Self::parse(&Zeroizing::new(body)).ok_or(Unread::Malformed)
     }
 
     /// From fields already read.
@@ -198,11 +206,21 @@ fn decoded(text: &[u8]) -> Option<String> {
             }
         }
     }
-    let spaced: Vec<u8> =
-        text.iter().map(|byte| if *byte == b'+' { b' ' } else { *byte }).collect();
-    let decoded = percent_decode(&spaced).decode_utf8().ok()?;
+    // Room enough at once, and wiped: what grows or is thrown away leaves copies of what was typed behind.
+    let mut plain = Zeroizing::new(Vec::with_capacity(text.len()));
+    let spaced = text.iter().map(|byte| if *byte == b'+' { b' ' } else { *byte });
+    let spaced = Zeroizing::new(spaced.collect::<Vec<u8>>());
+    plain.extend(percent_decode(&spaced));
+    let plain = std::str::from_utf8(&plain).ok()?;
+    let mut decoded = String::with_capacity(plain.len());
     // Browsers send line breaks as CR LF.
-    Some(decoded.replace("\r\n", "\n"))
+    for (number, line) in plain.split("\r\n").enumerate() {
+        if number > 0 {
+            decoded.push('\n');
+        }
+        decoded.push_str(line);
+    }
+    Some(decoded)
 }
 
 #[cfg(test)]

@@ -50,7 +50,6 @@ impl Listening {
     /// The system gives no server.
     pub(crate) fn serve(self, router: Router, address: &str, open: bool) -> Result<(), Failure> {
         let broken = |_| Failure::Else("The pages cannot be shown just now. Try again.".to_owned());
-        quiet_panics();
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
         let runtime = runtime.map_err(broken)?;
         let listener = self.listener;
@@ -89,12 +88,4 @@ fn end_asked_for() -> std::io::Result<mpsc::Receiver<()>> {
         });
     }
     Ok(told)
-}
-
-/// A fault says where in the program it happened and nothing else: its message could hold what somebody wrote.
-fn quiet_panics() {
-    std::panic::set_hook(Box::new(|fault| {
-        let place = fault.location().map(ToString::to_string).unwrap_or_default();
-        print::to_stderr(&format!("A fault inside Frond, at {place}. The pages go on."));
-    }));
 }

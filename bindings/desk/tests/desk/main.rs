@@ -14,6 +14,7 @@ mod help;
 mod keeping;
 mod kept;
 mod kit;
+mod leaves;
 mod lines;
 mod read;
 mod refused;

@@ -209,6 +209,13 @@ impl Server {
         (said, temporary)
     }
 
+    /// Kills it and gives what is left of its temporary folder.
+    pub(crate) fn killed(mut self) -> TempDir {
+        let temporary = std::mem::replace(&mut self.temporary, tempfile::tempdir().unwrap());
+        self.kill();
+        temporary
+    }
+
     /// Kills it without a word.
     pub(crate) fn kill(mut self) {
         self.child.kill().unwrap();

@@ -10,4 +10,5 @@
 mod bounds;
 mod client;
 mod keeping;
+mod leaves;
 mod telling;

@@ -3,5 +3,7 @@
 mod call;
 mod care;
 mod hazards;
+mod privacy;
+mod proofs;
 mod screening;
 mod signs;

@@ -2,6 +2,7 @@
 //! own. Decides where it lies, what keeps its key and what time it is. Leaves how it stands, what is shown of
 //! it and what is done to it to the core's [`Holder`], as on a phone.
 
+use std::os::unix::fs::PermissionsExt;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -75,7 +76,10 @@ impl Diary {
         let broken = |_| {
             Failure::Else("No temporary folder can be made. Free some space and try again.".into())
         };
-        let temporary = tempfile::Builder::new().prefix("frond-").tempdir().map_err(broken)?;
+        // Temporary folders are everybody's: who else uses this computer may not even see what lies in it, and when.
+        let own = std::fs::Permissions::from_mode(0o700);
+        let mut builder = tempfile::Builder::new();
+        let temporary = builder.prefix("frond-").permissions(own).tempdir().map_err(broken)?;
         let folder = temporary.path().join("diary");
         let phone = TriedPhone::new()?;
         // No mark is kept outside: nothing shall be left.

@@ -23,8 +23,11 @@ impl TriedPhone {
         OsRandom.fill(bytes.as_mut()).map_err(|_| {
             Failure::Else("There are no random bytes just now. Try again.".to_owned())
         })?;
-        let words: Zeroizing<String> =
-            Zeroizing::new(bytes.iter().map(|byte| format!("{byte:02x}")).collect());
+        // Room enough at once: a text that grows leaves copies of itself behind.
+        let mut words = Zeroizing::new(String::with_capacity(2 * bytes.len()));
+        for half in bytes.iter().flat_map(|byte| [byte >> 4, byte & 15]) {
+            words.extend(char::from_digit(u32::from(half), 16));
+        }
         Ok(Self(secret::keeper(&words)?))
     }
 }

@@ -36,6 +36,11 @@ open class FrondApp : Application() {
     private var made: Stands? = null
     private val language by lazy { KeptLanguage(noBackupFilesDir.resolve("language")) }
 
+    override fun onCreate() {
+        super.onCreate()
+        Faults.watch()
+    }
+
     /** The one door. */
     val door: Stands get() = made ?: make().also { made = it }
 

@@ -12,6 +12,7 @@ import frond.core.SummaryClose
 import frond.core.SummaryKind
 import frond.core.View
 import frond.core.WholeScreen
+import frond.home.looked.Left
 import frond.home.looked.Opened
 import frond.home.looked.go
 import frond.home.looked.screen
@@ -145,6 +146,24 @@ internal fun Day.keepsElsewhere(): Pair<ByteArray, List<String>> {
     assertEquals("it is sealed", "age-encryption.org/v1", String(bytes, 0, 21, Charsets.US_ASCII))
     she.press("kept")
     return bytes to twelve
+}
+
+/**
+ * What her day has left on the phone so far, read as somebody would who has copied the app's whole folder: exactly these
+ * files, and in none of them, or their names, a word of the field or a text that she typed.
+ */
+internal fun Day.leavesNothingToRead(twelve: List<String>) {
+    val left = Left.below(opened.app.dataDir, opened.app.cacheDir, opened.app.externalCacheDir, opened.app.getExternalFilesDir(null))
+    assertEquals("no other file", emptyList<String>(), left.filterNot { one -> Left.OURS.any { it.matches(one.name) } }.map { it.name })
+    assertTrue("the diary is among them: ${left.map { it.name }}", left.any { it.name.endsWith("diary/journal") && it.bytes.size > 8192 })
+    val typed = listOf(CODE, "seven quiet invented words", "Ada Invented", twelve.joinToString(" "), twelve.take(3).joinToString(" "))
+    val wrong = left.flatMap { Left.found(it, Left.WORDS + typed) }
+    assertEquals("read in what was left", emptyList<String>(), wrong)
+    // The same search finds one that was planted, in each writing.
+    for (writing in Left.writings("Ada Invented")) {
+        val planted = Left("diary/journal", ByteArray(500) { it.toByte() } + writing + ByteArray(40))
+        assertFalse("one in ${writing.size} bytes", Left.found(planted, typed).isEmpty())
+    }
 }
 
 /** The newest copy on this phone: looked into, and put in the place of what is there. */

@@ -77,6 +77,7 @@ class DayTest {
         handsOver()
         val (copy, twelve) = keepsElsewhere()
         goesBack()
+        leavesNothingToRead(twelve)
         erases()
         restores(copy, twelve)
     }

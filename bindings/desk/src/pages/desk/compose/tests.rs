@@ -11,6 +11,8 @@ use serde_json::Value;
 use super::super::tests::{NEW, Server, run};
 use super::page::Leaf;
 
+mod leaves;
+
 macro_rules! fixture {
     ($name:literal) => {
         ($name, include_str!(concat!("../../../../../../fixtures/programmes/", $name, ".json")))
