@@ -70,7 +70,12 @@ mod tests {
             assert_eq!(files.len(), there.count());
             assert!(files.len() > 20 && files.is_sorted());
             for (name, text) in files {
-                assert_eq!(text, fs::read_to_string(folder.join(name)).unwrap());
+                let there = fs::read_to_string(folder.join(&name)).unwrap();
+                assert!(
+                    text == there,
+                    "{} {name} is packed otherwise than it stands",
+                    language.tag
+                );
             }
         }
     }
