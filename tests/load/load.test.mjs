@@ -129,7 +129,7 @@ test("killed again and again while it writes, nothing acknowledged is lost", asy
   for (let round = 0; round < rounds; round++) {
     const agent = keeping(20);
     const crowd = people(server, 20, summaries, told, agent);
-    await sleep(300 + Math.random() * 1_200);
+    await sleep(800 + Math.random() * 1_200);
     await server.kill();
     await crowd.stop();
     agent.destroy();
