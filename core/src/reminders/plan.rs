@@ -155,15 +155,15 @@ fn next(
         .iter()
         .filter_map(|reminder| facts.schedule(&reminder.practice).map(|one| (reminder, one)))
         .collect();
-    // A local time of yesterday can come today, where a gap swallowed midnight. For the same reason two
-    // days more are looked at once there are enough.
-    let mut after_enough = 0;
+    // A local time of yesterday can come today, where a gap swallowed midnight, and a day at most lies between. For the
+    // same reason one day more is looked at once there are enough.
+    let mut enough = false;
     let first = moment.now.day() - Days::new(1);
     for day in first.iter_days().take(HORIZON_DAYS) {
-        after_enough += u8::from(found.len() >= count);
-        if reminders.is_empty() || after_enough > 2 {
+        if reminders.is_empty() || enough {
             break;
         }
+        enough = found.len() >= count;
         for (reminder, schedule) in &reminders {
             if !reminder.when.days().has(day.weekday()) {
                 continue;

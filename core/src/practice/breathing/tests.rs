@@ -316,3 +316,13 @@ fn debug_text_of_conditions_tells_nothing() {
     let conditions = Conditions::answered([HoldCondition::Pregnancy]);
     assert_eq!(format!("{conditions:?}"), "Conditions(..)");
 }
+
+/// Said again of a practice that runs: the same breaths come out of its length.
+#[test]
+fn b6_the_breaths_of_a_length_are_those_it_was_made_from() {
+    for number in [1, 5, 20] {
+        let asked = Breathing::of_minutes(Pattern::EVEN, minutes(number));
+        let again = Breathing::of_millis(Pattern::EVEN, asked.whole_millis());
+        assert_eq!((again, again.breaths()), (asked, asked.breaths()));
+    }
+}

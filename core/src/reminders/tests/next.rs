@@ -163,6 +163,17 @@ fn n8_a_session_does_away_with_the_nearest_reminder_of_its_day() {
 }
 
 #[test]
+fn n8_the_nearest_is_among_the_times_of_the_same_practice() {
+    let set = settings(vec![
+        daily(Practice::Breathing, &["08:00"]),
+        daily(Practice::Meditation, &["09:00"]),
+    ]);
+    let sessions = [done(Practice::Breathing, "2026-03-02T08:45:00+01:00[Europe/Madrid]")];
+    let facts = Facts { done: &sessions, ..Facts::default() };
+    assert_eq!(short(&set, &facts, 2), ["02 09:00", "03 08:00"]);
+}
+
+#[test]
 fn n9_a_reminder_never_asks_for_more_than_the_plan() {
     let mut plan = breathing_only();
     let mut reminder = daily(Practice::Breathing, &["09:00", "21:00"]);
@@ -189,6 +200,10 @@ fn n9_a_reminder_never_asks_for_more_than_the_plan() {
         ["05 09:00", "05 21:00", "06 09:00"],
         "Saturday and Monday each rest two days"
     );
+    // Days of rest lie between days: a second time today is the plan's own most for a day.
+    let today = [done(Practice::Breathing, "2026-03-02T06:00:00+01:00")];
+    let facts = Facts { plan: Some(&plan), done: &today, ..Facts::default() };
+    assert_eq!(short(&set, &facts, 3), ["02 09:00", "02 21:00", "05 09:00"]);
 }
 
 #[test]

@@ -41,6 +41,10 @@ fn what_lies_outside_the_bounds_is_refused() {
     let good = serde_json::to_value(full()).unwrap();
     assert!(schema.is_valid(&good));
     let reminder = good["reminders"][0].clone();
+    let mut most = good.clone();
+    most["reminders"] = json!(vec![reminder.clone(); 20]);
+    assert!(serde_json::from_value::<ReminderSettings>(most.clone()).is_ok());
+    assert!(schema.is_valid(&most));
     for (place, wrong, schema_says) in [
         ("/key", json!("9"), false),
         ("/words", json!("pelvic"), false),

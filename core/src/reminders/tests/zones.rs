@@ -160,6 +160,25 @@ fn n5_a_day_that_never_was() {
     );
 }
 
+/// A time of the day that was left out comes on the day after it, behind an earlier time of that day: once enough was found,
+/// one day more is looked at.
+#[test]
+fn n5_a_time_of_the_next_day_comes_before_one_that_a_gap_moved() {
+    let days = |day: chrono::Weekday, at: &str| {
+        let mut reminder = daily(Practice::Breathing, &[at]);
+        let day = day.to_string().to_lowercase();
+        let days = serde_json::from_value(serde_json::json!([day])).unwrap();
+        reminder.when = When::Times { days, at: times(&[at]) };
+        reminder
+    };
+    // 2011-12-30 was the Friday that Apia left out.
+    let settings =
+        settings(vec![days(chrono::Weekday::Fri, "10:00"), days(chrono::Weekday::Sat, "07:00")]);
+    let now = moment("2011-12-29T11:00:00-10:00[Pacific/Apia]");
+    let found = next_at(&settings, &Facts::default(), &now, 1);
+    assert_eq!(found, ["2011-12-31T07:00:00.000+14:00[Pacific/Apia]"]);
+}
+
 #[test]
 fn n6_local_times_follow_the_person_and_an_unknown_zone_keeps_its_offset() {
     let settings = settings(vec![daily(Practice::Breathing, &["08:30"])]);

@@ -116,6 +116,18 @@ fn a_group_that_is_not_a_plain_no_opens_its_questions() {
     }
 }
 
+/// What was answered so far is what is shown again, none of it worked out.
+#[test]
+fn what_was_answered_is_told_as_it_was() {
+    let mut list = FullList::default();
+    assert_eq!(list.group(SignGroup::Bleeding), None);
+    list.answer_group(SignGroup::Bleeding, Answer::Yes);
+    list.answer(Sign::Spotting, Answer::NotSure);
+    assert_eq!(list.group(SignGroup::Bleeding), Some(Answer::Yes));
+    assert_eq!(list.groups().iter().collect::<Vec<_>>(), [(&SignGroup::Bleeding, &Answer::Yes)]);
+    assert_eq!(list.questions().iter().collect::<Vec<_>>(), [(&Sign::Spotting, &Answer::NotSure)]);
+}
+
 #[test]
 fn a_yes_stands_even_if_its_group_is_answered_no() {
     let mut list = FullList::default();

@@ -198,6 +198,19 @@ fn w10_a_smaller_trainer_never_makes_a_seventh_part() {
 }
 
 /// What comes of a practice is all that a session told needs, but for what is asked afterwards.
+/// What is shown of an ended practice is the last part that took time.
+#[test]
+fn w5_after_a_stop_the_part_shown_is_the_last_that_was_practised() {
+    let parts = [(10, 20), (30, 60), (30, 60)];
+    let timer = timer(&parts, &tick(1, 0, 0)).after(Event::Begin { part: 0 }, &tick(1, 0, 0));
+    let timer = timer.after(Event::Enough { part: 0 }, &tick(1, 15, 15));
+    let first = timer.clone().after(Event::Stop, &tick(1, 16, 16));
+    assert_eq!((first.view(&tick(1, 17, 17)).part, first.size()), (0, timer.parts()[0].size()));
+    let timer = timer.after(Event::Begin { part: 1 }, &tick(1, 20, 20));
+    let second = timer.after(Event::Stop, &tick(1, 30, 30));
+    assert_eq!(second.view(&tick(1, 31, 31)).part, 1);
+}
+
 #[test]
 fn w8_a_session_can_be_told_from_it() {
     let at = |second: u64| tick(1, second, second as i64);
@@ -245,7 +258,13 @@ fn what_can_be_timed_is_checked_and_the_fixtures_can() {
     for step in &plan.steps {
         let planned = Planned::of_step(step).unwrap();
         assert_eq!(planned.parts.len(), step.parts.len());
-        assert!(planned.parts.iter().all(|part| part.size().is_some()));
+        for (part, of) in planned.parts.iter().zip(&step.parts) {
+            assert!(part.size().is_some());
+            let seconds =
+                |minutes: crate::programme::values::Minutes| u64::from(minutes.get()) * 60;
+            assert_eq!(part.least_millis(), seconds(of.minutes.least) * 1000);
+            assert_eq!(part.most_millis(), seconds(of.minutes.most) * 1000);
+        }
     }
     for practice in &plan.practices {
         Planned::of_practice(practice, Position::Sitting).unwrap();

@@ -36,6 +36,15 @@ fn w6_the_stored_form_of_every_state_is_frozen() {
     insta::assert_json_snapshot!(states);
 }
 
+/// A practice that ended just at its least is a whole one, and is read again.
+#[test]
+fn w5_an_end_at_the_least_is_kept() {
+    let timer = timer(&[(60, 120)], &tick(1, 0, 0)).after(Event::Begin { part: 0 }, &tick(1, 0, 0));
+    let timer = timer.after(Event::Enough { part: 0 }, &tick(1, 60, 60));
+    assert_eq!(value(&timer)["stage"], json!("finished"));
+    assert_eq!(opens(&value(&timer)), Ok(()));
+}
+
 #[test]
 fn what_was_stored_opens_as_it_was() {
     let kept = running();
@@ -85,6 +94,7 @@ fn a_record_that_breaks_a_rule_is_refused() {
         with("/stage", json!({"running": {"part": 2}})),
         with("/stage", json!({"running": {"part": u64::MAX}})),
         with("/stage", json!({"ready": {"part": 1}})),
+        with("/stage", json!({"ready": {"part": 2}})),
         with("/stage", json!({"running": {"part": 0}})),
         with("/stage", json!({"paused": {"part": 1, "further": 1}})),
         with("/stage", json!("finished")),
