@@ -50,6 +50,7 @@ fn with_copies_and_damage(mut home: Home) -> Home {
     let mut home = home.reopen();
     home.pass(24);
     home.tell(Told::Session(session(140, 8, Some(2))));
+    home.companion.save().unwrap();
     let below = |inner: &str| {
         let inner = Path::new(FOLDER).join(inner);
         home.disk.paths().iter().filter(|path| path.parent() == Some(&inner)).count()
