@@ -57,20 +57,17 @@ pub fn build(
     Err("the compiler still refuses mutants after as many rounds as it has stages".into())
 }
 
-/// The core's own tests, then those of frond-tests: two commands, so that either can be had without the other.
+/// The core's own tests and those of frond-tests, in one command, so that nothing below them is built twice; the core's
+/// alone where no other is named.
 fn both(copy: &Copy, target: &Path, tests: &[String]) -> Result<(bool, Vec<Value>), Failure> {
-    let core = ["test", "--no-run", "-p", "frond-core", "--lib", "--features", "sim"];
-    let (mut succeeded, mut messages) = cargo(&copy.root, target, &core)?;
-    if succeeded && !tests.is_empty() {
-        let mut arguments = vec!["test", "--no-run", "-p", "frond-tests"];
-        for test in tests {
-            arguments.extend(["--test", test.as_str()]);
-        }
-        let (also, more) = cargo(&copy.root, target, &arguments)?;
-        succeeded = also;
-        messages.extend(more);
+    let mut arguments = vec!["test", "--no-run", "-p", "frond-core", "--lib"];
+    if tests.is_empty() {
+        arguments.extend(["--features", "sim"]);
+    } else {
+        arguments.extend(["-p", "frond-tests"]);
+        arguments.extend(tests.iter().flat_map(|test| ["--test", test.as_str()]));
     }
-    Ok((succeeded, messages))
+    cargo(&copy.root, target, &arguments)
 }
 
 /// The mutants that each error speaks of.
