@@ -240,6 +240,18 @@ fn before_a_trainer_is_used_it_is_said_what_to_look_at() {
     assert!(!breathing.contains("lubricant"), "{breathing}");
 }
 
+/// What the clinician wrote for this person stands beside the clock too, before a part and while it runs.
+#[test]
+fn the_clinicians_own_cautions_stand_beside_a_practice_that_runs() {
+    let own = "Not on days with a new dressing: wait for me.";
+    let mut home = home_with(json!({ "own_cautions": [own] }));
+    answered(&mut home);
+    for request in [Request::Begin(Begin::Step), Request::During(Event::Begin { part: 0 })] {
+        let screen = home.json(request);
+        assert!(texts(&screen["cautions"]).contains(&own), "{screen}");
+    }
+}
+
 #[test]
 fn a_plan_is_said_to_the_person_without_what_only_programs_read() {
     let key = "age1pyqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqqq8r66x";

@@ -8,7 +8,6 @@ use crate::practice::breathing::{Breathing, CueKind, Phase, Tells};
 use crate::practice::timed::{Event, SEEN_EVERY_MILLIS, State, Tick, Timer, View};
 use crate::programme::values::{Practice, Size};
 use crate::safety::{BreathCaution, CareNote};
-use crate::words::Words;
 
 /// A practice with its clock.
 #[derive(Clone, Serialize)]
@@ -141,7 +140,7 @@ impl RunningScreen {
             mark: if breathing.is_some() { None } else { mark(scene, timer, tick, &view) },
             pacer: breathing.map(|breathing| pacer(scene, breathing)),
             seen_every_millis: SEEN_EVERY_MILLIS,
-            cautions: cautions(words, trainer, view.state == State::Ready),
+            cautions: cautions(scene, trainer, view.state == State::Ready),
             view,
             actions: vec![Action::new(words.text("action-signs", &[]), Does::Signs)],
         }
@@ -217,8 +216,10 @@ fn pacer(scene: &Scene<'_>, breathing: &Breathing) -> Pacer {
     }
 }
 
-/// `begins`: a part is about to begin, and with it another trainer; then also what to look at before.
-fn cautions(words: &Words, trainer: bool, begins: bool) -> Vec<String> {
+/// The usual ones, then those that the clinician wrote. `begins`: a part is about to begin, and with it another trainer;
+/// then also what to look at before.
+fn cautions(scene: &Scene<'_>, trainer: bool, begins: bool) -> Vec<String> {
+    let words = scene.words;
     let mut cautions = vec![words.text("today-caution-stop", &[])];
     if trainer {
         cautions.push(words.text("today-caution-never-hurt", &[]));
@@ -227,6 +228,9 @@ fn cautions(words: &Words, trainer: bool, begins: bool) -> Vec<String> {
         }
     }
     cautions.push(words.text(BreathCaution::OverBreathing.word_id(), &[]));
+    if let Some(plan) = scene.state.rule().programme() {
+        cautions.extend(plan.own_cautions.iter().map(|own| own.as_str().to_owned()));
+    }
     cautions
 }
 
