@@ -104,7 +104,12 @@ impl Fields {
         if !is_form {
             return Err(Unread::Malformed);
         }
-        Self::parse(&Zeroizing::new(body)).ok_or(Unread::Malformed)
+        let read = Self::parse(&body).ok_or(Unread::Malformed);
+        // Where the body came in one piece that nothing else holds, it is wiped.
+        if let Ok(mut own) = body.try_into_mut() {
+            own[..].zeroize();
+        }
+        read
     }
 
     /// From fields already read.
