@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeSet, HashMap};
 
-use data_encoding::{BASE32_NOPAD, BASE64, BASE64URL_NOPAD, HEXLOWER, HEXUPPER};
+use data_encoding::{BASE32_NOPAD, BASE64, BASE64URL_NOPAD, Encoding, HEXLOWER, HEXUPPER};
 use miniz_oxide::inflate::core::{DecompressorOxide, decompress, inflate_flags};
 
 /// The shortest writing that is looked for, in bytes: a shorter one stands in random bytes by chance.
@@ -163,12 +163,23 @@ fn unwrapped(bytes: &[u8]) -> Vec<(&'static str, Vec<u8>)> {
                 other => *other,
             })
             .collect();
-        let quads = &ordinary[..ordinary.len() / 4 * 4];
-        inner.extend(BASE64URL_NOPAD.decode(quads).ok().map(|text| ("out of base64", text)));
-        let even = &run.to_ascii_lowercase()[..run.len() / 2 * 2];
-        inner.extend(HEXLOWER.decode(even).ok().map(|text| ("out of hexadecimal", text)));
-        let eights = &run.to_ascii_uppercase()[..run.len() / 8 * 8];
-        inner.extend(BASE32_NOPAD.decode(eights).ok().map(|text| ("out of base32", text)));
+        let (small, capital) = (run.to_ascii_lowercase(), run.to_ascii_uppercase());
+        for (how, encoding, letters, group) in [
+            ("out of base64", &BASE64URL_NOPAD, &ordinary, 4),
+            ("out of hexadecimal", &HEXLOWER, &small, 2),
+            ("out of base32", &BASE32_NOPAD, &capital, 8),
+        ] {
+            // Letters of something else may stand before it.
+            for from in 0..group {
+                inner.extend(decoded(encoding, &letters[from..], group).map(|text| (how, text)));
+            }
+        }
     }
     inner
+}
+
+/// What a run stands for: all of it, or up to the last whole group of so many letters.
+fn decoded(encoding: &Encoding, run: &[u8], group: usize) -> Option<Vec<u8>> {
+    let whole = &run[..run.len() / group * group];
+    encoding.decode(run).or_else(|_| encoding.decode(whole)).ok()
 }
