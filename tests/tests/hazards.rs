@@ -61,7 +61,7 @@ fn h10_an_emergency_silences_every_reminder() {
             Duty::PlanReminders(plan) => Some(plan.reminders.len()),
             _ => None,
         });
-        plans.last()
+        plans.next_back()
     };
     assert!(planned(&mut home) > Some(0));
     home.tell(Told::Signs { signs: vec![Sign::Fever], note: None });
