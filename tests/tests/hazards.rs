@@ -57,7 +57,7 @@ fn h10_an_emergency_silences_every_reminder() {
     home.tell(Told::Reminders(ReminderChange::On(true)));
     let planned = |home: &mut Home| {
         let answer = home.companion.ask(Request::Home, &home.moment).unwrap();
-        let plans = answer.duties.into_iter().filter_map(|duty| match duty {
+        let mut plans = answer.duties.into_iter().filter_map(|duty| match duty {
             Duty::PlanReminders(plan) => Some(plan.reminders.len()),
             _ => None,
         });
