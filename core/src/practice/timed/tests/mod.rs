@@ -82,6 +82,29 @@ fn w3_a_second_tap_does_not_reach_the_next_part() {
     assert_eq!((view.state, view.part, view.total_millis), (State::Ready, 1, 20_000));
 }
 
+/// What was meant for an earlier part, and comes late, changes nothing.
+#[test]
+fn w3_a_tap_for_another_part_is_not_heard() {
+    let timer = timer(&[(10, 20), (10, 20), (10, 20)], &tick(1, 0, 0));
+    let timer = timer.after(Event::Begin { part: 0 }, &tick(1, 0, 0));
+    let timer = timer.after(Event::Enough { part: 0 }, &tick(1, 12, 12));
+    let timer = timer.after(Event::Begin { part: 1 }, &tick(1, 13, 13));
+    let timer = timer.after(Event::Enough { part: 1 }, &tick(1, 25, 25));
+    let now = tick(1, 26, 26);
+    let before = timer.clone().after(Event::Seen, &now);
+    let small = Size::new(100).unwrap();
+    for late in [
+        Event::Enough { part: 0 },
+        Event::Enough { part: 1 },
+        Event::Smaller { part: 0, size: small },
+        Event::Smaller { part: 1, size: small },
+        Event::Begin { part: 1 },
+    ] {
+        let after = timer.clone().after(late, &now);
+        assert_eq!(after.stored().unwrap(), before.stored().unwrap());
+    }
+}
+
 #[test]
 fn w5_stop_is_heard_in_every_state_and_is_final() {
     let at = |second: u64| tick(1, second, second as i64);
