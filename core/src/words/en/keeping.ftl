@@ -60,7 +60,6 @@ erase-day = Everything you told of { $day } goes.
 erase-days = Everything you told of { $from } to { $to } goes.
 erase-stays = Your plan and your settings stay.
 erase-mark = A mark stays that something was erased. It says nothing of what it was.
-erase-caution-stays = A caution or a pause that is open stays open until you have spoken with someone.
 erase-step-asked = You are asked again which step you use, and what counts for going on starts afresh. Days without entries count as days without practice.
 erase-for-good = Nobody can bring it back.
 erase-copies = The copies on this device are replaced, too.
@@ -92,7 +91,6 @@ restore-no-step-up = Until you have answered, nothing above staying is suggested
 
 cannot-open-title = Your diary does not open
 cannot-open-untouched = Nothing was changed.
-cannot-open-help = If you need help now, do not wait for this. Call the person who looks after you, or the emergency number of the country you are in.
 
 today-no-backup = The daily copy could not be made. What you write is kept all the same. Free some space on the device.
 today-set-back = This diary is an older copy: entries you once wrote are not in it.

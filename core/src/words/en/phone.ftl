@@ -21,7 +21,6 @@ phone-code-wait-minutes = { $count ->
        *[other] You can try again in { $count } minutes.
     }
 phone-code-wait-nothing-lost = Nothing is lost, however often you try.
-phone-code-wait-emergency = In an emergency, do not wait for this. Call the emergency number of the country you are in.
 phone-error-code-missing = Type the code first.
 phone-error-code-wrong = This is another code. Try again; nothing is lost.
 

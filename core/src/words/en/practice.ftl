@@ -10,7 +10,6 @@ breathing-cue-hold = Hold softly
 breathing-cue-over = That was the last breath. Breathe as you like.
 breathing-softly = Breathe softly. It does not have to be deep.
 breathing-may-relax = Slow breathing may help you relax. If it does not feel good today, leave it.
-breathing-holds-left-out = The breath holds in your plan are left out here, for your safety. Ask your clinician about them.
 breathing-refused-fast = The breathing in your plan is too fast to follow here. Ask your clinician about it. Until then there is even breathing.
 breathing-refused-slow = The breathing in your plan is too slow to follow here. Ask your clinician about it. Until then there is even breathing.
 breathing-refused-incomplete = The breathing in your plan is not complete. Ask your clinician about it. Until then there is even breathing.
@@ -41,7 +40,6 @@ breathing-cue-word = A spoken word
 belly-title = How to lie for belly breathing
 
 hold-questions-title = Holding your breath
-hold-questions-why = Your plan has moments of holding your breath. They are left out until these questions are answered, and stay out if one of the answers is yes or not sure.
 
 ## What to practise.
 
@@ -98,9 +96,6 @@ rate-keep-and-tell = Keep, and tell that something is not right
 
 ## After a stop.
 
-stopped-title = You stopped. That is always right.
-stopped-let-out = If a trainer is inside, let it come out slowly. Never pull hard.
-stopped-ask = Is something not right, in your body or in how you feel?
 stopped-something = Yes
 stopped-not-sure = Not sure
 stopped-nothing = No

@@ -211,3 +211,21 @@ grounding-see = Look around slowly. Name a few things that you can see.
 grounding-hear = Listen. Name a sound or two.
 grounding-touch = Touch something near you. Is it warm or cool, rough or smooth?
 grounding-time = Take all the time you need. The questions can wait.
+
+## Cautions beside what is done: a practice, a note, a question, an erase, what does not open.
+
+today-caution-stop = You can stop at any moment. Stopping is always right.
+today-caution-never-hurt = It is not meant to hurt. Never push or force.
+today-caution-clinician = Your clinician's word comes before anything on this screen.
+breathing-holds-left-out = The breath holds in your plan are left out here, for your safety. Ask your clinician about them.
+hold-questions-why = Your plan has moments of holding your breath. They are left out until these questions are answered, and stay out if one of the answers is yes or not sure.
+stopped-title = You stopped. That is always right.
+stopped-let-out = If a trainer is inside, let it come out slowly. Never pull hard.
+stopped-ask = Is something not right, in your body or in how you feel?
+log-note-caution = Nobody reads this until you share it. If you are in danger or think of hurting yourself, do not write it here: look at whom to call.
+signs-how = Choose what fits. If you are not sure, choose it: not sure counts as yes.
+questions-nobody-reads = Nobody reads these until you share them.
+questions-cannot-wait = Is it something that cannot wait? Then call. Do not write it here and wait.
+phone-code-wait-emergency = In an emergency, do not wait for this. Call the emergency number of the country you are in.
+cannot-open-help = If you need help now, do not wait for this. Call the person who looks after you, or the emergency number of the country you are in.
+erase-caution-stays = A caution or a pause that is open stays open until you have spoken with someone.

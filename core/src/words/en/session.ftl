@@ -23,12 +23,10 @@ log-rating-least = none
 log-rating-most = worst imaginable
 log-rather-not-say = Rather not say
 log-note = A note for yourself, if you like
-log-note-caution = Nobody reads this until you share it. If you are in danger or think of hurting yourself, do not write it here: look at whom to call.
 
 # Reporting that something is not right.
 
 signs-title = Is something not right?
-signs-how = Choose what fits. If you are not sure, choose it: not sure counts as yes.
 
 stop-title = Stop and call
 stop-title-note = Noted

@@ -30,9 +30,6 @@ today-weekly-span = { $least } to { $most } times a week
 today-enough = Not in the mood? Today, breathing is enough.
 today-nothing-now = Do nothing else now. Look at whom to call.
 today-look-forward = You look forward to: { $what }
-today-caution-stop = You can stop at any moment. Stopping is always right.
-today-caution-never-hurt = It is not meant to hurt. Never push or force.
-today-caution-clinician = Your clinician's word comes before anything on this screen.
 
 entries-title = What you wrote
 entries-empty = Nothing yet. Your first session will stand here.

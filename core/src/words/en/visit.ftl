@@ -1,8 +1,6 @@
 # For the visit: questions, activities and goals, how it was the day after, a summary being put together.
 
 questions-title = Questions for your visit
-questions-nobody-reads = Nobody reads these until you share them.
-questions-cannot-wait = Is it something that cannot wait? Then call. Do not write it here and wait.
 questions-empty = Nothing yet. Write down what you would like to ask, when you think of it.
 questions-new = What would you like to ask?
 

@@ -60,7 +60,6 @@ erase-day = Se va todo lo que contaste del { $day }.
 erase-days = Se va todo lo que contaste del { $from } al { $to }.
 erase-stays = Tu plan y tus ajustes se quedan.
 erase-mark = Queda una marca de que se borró algo. No dice nada de lo que era.
-erase-caution-stays = Un aviso o una pausa pendiente se queda pendiente hasta que hayas hablado con alguien.
 erase-step-asked = Se te pregunta otra vez qué paso usas, y lo que cuenta para avanzar empieza de cero. Los días sin anotaciones cuentan como días sin práctica.
 erase-for-good = Nadie puede recuperarlo.
 erase-copies = Las copias de este dispositivo también se sustituyen.
@@ -92,7 +91,6 @@ restore-no-step-up = Hasta que contestes, no se sugiere nada más allá de queda
 
 cannot-open-title = Tu diario no se abre
 cannot-open-untouched = No se ha cambiado nada.
-cannot-open-help = Si necesitas ayuda ahora, no esperes a esto. Llama a la persona que te atiende, o al número de emergencias del país donde estás.
 
 today-no-backup = No se pudo hacer la copia de hoy. Lo que escribes se guarda de todos modos. Libera algo de espacio en el dispositivo.
 today-set-back = Este diario es una copia más antigua: faltan anotaciones que escribiste.

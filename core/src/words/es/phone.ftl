@@ -20,7 +20,6 @@ phone-code-wait-minutes = { $count ->
        *[other] Puedes intentarlo de nuevo dentro de { $count } minutos.
     }
 phone-code-wait-nothing-lost = No se pierde nada, por muchas veces que lo intentes.
-phone-code-wait-emergency = En una emergencia, no esperes a esto. Llama al número de emergencias del país donde estás.
 phone-error-code-missing = Escribe primero el código.
 phone-error-code-wrong = Es otro código. Inténtalo de nuevo; no se pierde nada.
 

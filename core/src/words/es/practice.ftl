@@ -10,7 +10,6 @@ breathing-cue-hold = Espera con suavidad
 breathing-cue-over = Esa fue la última respiración. Respira como quieras.
 breathing-softly = Respira con suavidad. No tiene que ser profundo.
 breathing-may-relax = Respirar despacio puede servir para relajarte. Si hoy no te sienta bien, déjalo.
-breathing-holds-left-out = Las pausas sin respirar de tu plan se dejan fuera aquí, por tu seguridad. Pregunta por ellas a tu especialista.
 breathing-refused-fast = La respiración de tu plan es demasiado rápida para seguirla aquí. Pregunta por ella a tu especialista. Hasta entonces tienes la respiración pareja.
 breathing-refused-slow = La respiración de tu plan es demasiado lenta para seguirla aquí. Pregunta por ella a tu especialista. Hasta entonces tienes la respiración pareja.
 breathing-refused-incomplete = La respiración de tu plan no está completa. Pregunta por ella a tu especialista. Hasta entonces tienes la respiración pareja.
@@ -52,9 +51,6 @@ running-not-kept = Esto no se pudo anotar. Tu práctica continúa; anótala tú 
 
 ## After a stop.
 
-stopped-title = Paraste. Eso siempre está bien.
-stopped-let-out = Si hay un dilatador dentro, deja que salga despacio. Nunca tires con fuerza.
-stopped-ask = ¿Algo no va bien, en tu cuerpo o en cómo te sientes?
 stopped-something = Sí
 stopped-not-sure = No lo sé
 stopped-nothing = No
@@ -88,7 +84,6 @@ breathing-cue-word = Una palabra hablada
 belly-title = Cómo ponerte para respirar con el abdomen
 
 hold-questions-title = Aguantar el aire
-hold-questions-why = Tu plan tiene momentos de aguantar el aire. Se dejan fuera hasta que se contesten estas preguntas, y siguen fuera si una de las respuestas es sí o no lo sé.
 
 ## What to practise.
 

@@ -211,3 +211,21 @@ grounding-see = Mira despacio a tu alrededor. Di el nombre de algunas cosas que 
 grounding-hear = Escucha. Di el nombre de uno o dos sonidos.
 grounding-touch = Toca algo que tengas cerca. ¿Está tibio o fresco? ¿Es áspero o liso?
 grounding-time = Tómate todo el tiempo que necesites. Las preguntas pueden esperar.
+
+## Cautions beside what is done: a practice, a note, a question, an erase, what does not open.
+
+today-caution-stop = Puedes parar en cualquier momento. Parar siempre está bien.
+today-caution-never-hurt = No tiene que doler. Nunca empujes ni fuerces.
+today-caution-clinician = Lo que te diga tu especialista va antes que todo lo de esta pantalla.
+breathing-holds-left-out = Las pausas sin respirar de tu plan se dejan fuera aquí, por tu seguridad. Pregunta por ellas a tu especialista.
+hold-questions-why = Tu plan tiene momentos de aguantar el aire. Se dejan fuera hasta que se contesten estas preguntas, y siguen fuera si una de las respuestas es sí o no lo sé.
+stopped-title = Paraste. Eso siempre está bien.
+stopped-let-out = Si hay un dilatador dentro, deja que salga despacio. Nunca tires con fuerza.
+stopped-ask = ¿Algo no va bien, en tu cuerpo o en cómo te sientes?
+log-note-caution = Nadie lee esto hasta que lo compartas. Si corres peligro o piensas en hacerte daño, no lo escribas aquí: mira a quién llamar.
+signs-how = Elige lo que corresponda. Si tienes dudas, elígelo: la duda cuenta como un sí.
+questions-nobody-reads = Nadie las lee hasta que las compartas.
+questions-cannot-wait = ¿Es algo que no puede esperar? Entonces llama. No lo escribas aquí para luego esperar.
+phone-code-wait-emergency = En una emergencia, no esperes a esto. Llama al número de emergencias del país donde estás.
+cannot-open-help = Si necesitas ayuda ahora, no esperes a esto. Llama a la persona que te atiende, o al número de emergencias del país donde estás.
+erase-caution-stays = Un aviso o una pausa pendiente se queda pendiente hasta que hayas hablado con alguien.

@@ -23,12 +23,10 @@ log-rating-least = nada
 log-rating-most = lo peor imaginable
 log-rather-not-say = Prefiero no decirlo
 log-note = Una nota para ti, si quieres
-log-note-caution = Nadie lee esto hasta que lo compartas. Si corres peligro o piensas en hacerte daño, no lo escribas aquí: mira a quién llamar.
 
 # Reporting that something is not right.
 
 signs-title = ¿Algo no va bien?
-signs-how = Elige lo que corresponda. Si tienes dudas, elígelo: la duda cuenta como un sí.
 
 stop-title = Parar y llamar
 stop-title-note = Anotado

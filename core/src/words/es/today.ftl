@@ -27,9 +27,6 @@ today-weekly-span = de { $least } a { $most } veces por semana
 today-enough = ¿No te apetece? Hoy basta con respirar.
 today-nothing-now = No hagas nada más ahora. Mira a quién llamar.
 today-look-forward = Te hace ilusión: { $what }
-today-caution-stop = Puedes parar en cualquier momento. Parar siempre está bien.
-today-caution-never-hurt = No tiene que doler. Nunca empujes ni fuerces.
-today-caution-clinician = Lo que te diga tu especialista va antes que todo lo de esta pantalla.
 
 entries-title = Lo que escribiste
 entries-empty = Todavía nada. Aquí estará tu primera sesión.

@@ -1,8 +1,6 @@
 # For the visit: questions, activities and goals, how it was the day after, a summary being put together.
 
 questions-title = Preguntas para tu visita
-questions-nobody-reads = Nadie las lee hasta que las compartas.
-questions-cannot-wait = ¿Es algo que no puede esperar? Entonces llama. No lo escribas aquí para luego esperar.
 questions-empty = Todavía nada. Escribe lo que te gustaría preguntar cuando se te ocurra.
 questions-new = ¿Qué te gustaría preguntar?
 

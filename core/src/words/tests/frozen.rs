@@ -66,3 +66,18 @@ fn each_language_has_each_message_in_the_same_file() {
         }
     }
 }
+
+/// A licensed clinician signs off one file (H16): no caution stands outside it.
+#[test]
+fn cautions_stand_in_the_text_that_is_signed_off() {
+    // Titles, and what a clinician types or reads back. None of them is a caution itself.
+    const OTHERS: [&str; 3] = ["accept-cautions-title", "page-cautions", "readback-own-caution"];
+    for (file, _) in en::LANGUAGE.files() {
+        if matches!(file.as_str(), "safety.ftl" | "compose.ftl") {
+            continue;
+        }
+        for (id, _) in messages(&en::LANGUAGE, &file) {
+            assert!(!id.contains("caution") || OTHERS.contains(&id.as_str()), "{file}: {id}");
+        }
+    }
+}
