@@ -29,7 +29,11 @@ pub struct Test {
 /// A test may take so long without a mutant: longer, and something is wrong with it.
 const LONGEST: Duration = Duration::from_secs(600);
 
-/// Runs every test of `programs` once alone; of the core's own only those whose names begin as `begin` says.
+/// While it is written down what is asked for, a test takes longer than it does alone; how many times at most.
+const RECORDED: u32 = 10;
+
+/// Runs every test of `programs` once alone; of the core's own only those whose names begin as `begin` says. Where only tests
+/// up to `longest` are wanted, one that goes on for much longer is left out, and that is said.
 ///
 /// # Errors
 /// Where one fails: what a mutant does cannot be told from it then.
@@ -38,7 +42,9 @@ pub fn tests(
     begin: &[String],
     folder: &Path,
     jobs: usize,
+    longest: Option<Duration>,
 ) -> Result<Vec<Test>, Failure> {
+    let limit = longest.map_or(LONGEST, |longest| LONGEST.min(longest * RECORDED));
     let mut named = Vec::new();
     for (number, program) in programs.iter().enumerate() {
         let ignored: HashSet<String> = listed(program, &["--ignored"])?.into_iter().collect();
@@ -58,7 +64,12 @@ pub fn tests(
                 while let Some((program, name)) = named.get(next.fetch_add(1, Ordering::Relaxed)) {
                     let Some(of) = programs.get(*program) else { continue };
                     let file = folder.join(format!("{}-{}", of.name, name.replace("::", "-")));
-                    let test = alone(of, *program, name, &file);
+                    let test = alone(of, *program, name, &file, limit);
+                    if longest.is_some() && matches!(test, Ok(None)) {
+                        println!("left out, too long: {}: {name}", of.name);
+                        continue;
+                    }
+                    let test = test.and_then(|test| test.ok_or_else(|| too_long(of, name)));
                     if let Ok(mut found) = found.lock() {
                         found.push(test);
                     }
@@ -80,8 +91,19 @@ pub fn tests(
     Ok(tests)
 }
 
-/// Runs a test alone, or reads what an earlier run of the same program wrote down of it.
-fn alone(program: &Program, number: usize, name: &str, file: &Path) -> Result<Test, Failure> {
+fn too_long(program: &Program, name: &str) -> Failure {
+    format!("{}: {name} does not come to an end without a mutant", program.name).into()
+}
+
+/// Runs a test alone, or reads what an earlier run of the same program wrote down of it; `None` where it goes on for longer
+/// than `limit`.
+fn alone(
+    program: &Program,
+    number: usize,
+    name: &str,
+    file: &Path,
+    limit: Duration,
+) -> Result<Option<Test>, Failure> {
     let test = |takes: u64, numbers: &str| -> Result<Test, Failure> {
         let reaches = numbers.lines().map(str::parse).collect::<Result<_, _>>()?;
         let takes = Duration::from_millis(takes);
@@ -93,12 +115,15 @@ fn alone(program: &Program, number: usize, name: &str, file: &Path) -> Result<Te
         && then > built
         && let Some((takes, numbers)) = fs::read_to_string(&done)?.split_once('\n')
     {
-        return test(takes.parse()?, numbers);
+        return test(takes.parse()?, numbers).map(Some);
     }
     let _ = fs::remove_file(file);
     let environment = [("FROND_MUTANTS_ASKED", file.display().to_string())];
-    let limits = Limits { computing: LONGEST, waiting: LONGEST };
+    let limits = Limits { computing: limit, waiting: LONGEST };
     let (ended, takes) = run(program, &[name.to_owned()], &environment, &limits)?;
+    if ended == Ended::TooLong {
+        return Ok(None);
+    }
     if ended != Ended::Passed {
         let fault = format!("{}: {name} does not pass without a mutant: {ended:?}", program.name);
         return Err(fault.into());
@@ -106,5 +131,5 @@ fn alone(program: &Program, number: usize, name: &str, file: &Path) -> Result<Te
     let numbers = if file.exists() { fs::read_to_string(file)? } else { String::new() };
     let millis = u64::try_from(takes.as_millis())?;
     fs::write(&done, format!("{millis}\n{numbers}"))?;
-    test(millis, &numbers)
+    test(millis, &numbers).map(Some)
 }

@@ -101,8 +101,9 @@ fn lines(copy: &Copy, rooms: &[&'static str], refused: &HashSet<u32>) -> Vec<Lin
 
 /// The tests that reach a mutant at all.
 fn reaching(asked: &Asked, built: &build::Built) -> Result<Vec<known::Test>, Failure> {
+    let folder = asked.to.join("asked");
     let mut tests =
-        known::tests(&built.programs, &asked.named, &asked.to.join("asked"), asked.jobs)?;
+        known::tests(&built.programs, &asked.named, &folder, asked.jobs, asked.longest)?;
     let all = tests.len();
     tests.retain(|test| !test.reaches.is_empty());
     let together: Duration = tests.iter().map(|test| test.takes).sum();
