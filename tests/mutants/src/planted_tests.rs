@@ -70,7 +70,7 @@ fn fates(from: &Path, to: &Path) -> BTreeMap<String, Fate> {
     let built =
         build::build(&mut copy, &to.join("built"), &["practising".to_owned()], HashSet::new())
             .unwrap();
-    let tests = known::tests(&built.programs, &[], &to.join("asked"), 1).unwrap();
+    let tests = known::tests(&built.programs, &[], &to.join("asked"), 1, None).unwrap();
     assert_eq!(tests.len(), 3);
     let mut names = BTreeMap::new();
     let mut chased = Vec::new();
@@ -131,6 +131,6 @@ fn a_test_that_fails_without_a_mutant_stops_everything() {
     .unwrap();
     let mut copy = Copy::make(&from, &to.join("copy")).unwrap();
     let built = build::build(&mut copy, &to.join("built"), &[], HashSet::new()).unwrap();
-    let failure = known::tests(&built.programs, &[], &to.join("asked"), 1).unwrap_err();
+    let failure = known::tests(&built.programs, &[], &to.join("asked"), 1, None).unwrap_err();
     assert!(failure.to_string().contains("does not pass without a mutant"), "{failure}");
 }
