@@ -172,6 +172,7 @@ mod tests {
                     && !line.contains("var(--width")
                     && !line.trim_start().starts_with("/*")
                     && !line.contains("@media")
+                    && !line.contains("@container")
             });
             assert_eq!(found, None, "{rule}");
         }

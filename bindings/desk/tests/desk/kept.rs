@@ -166,7 +166,7 @@ fn everything_a_person_can_tell_can_be_told() {
         "May I swim?",
         "A walk by the sea",
         "Sitting through a film: 4 of 10",
-        "An examination without dread: -1",
+        "An examination without dread: Less than hoped",
         "Slow breathing, 8 minutes",
         "15 mm, 8 minutes, stopped, not rated",
         "today at 07:00",

@@ -100,7 +100,9 @@ fn every_page_has_what_every_page_has() {
                 assert_eq!(status, expected, "{path}");
                 let count = |what: &str| page.matches(what).count();
                 assert!(
-                    page.starts_with("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">"),
+                    page.starts_with(
+                        "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\" translate=\"no\""
+                    ),
                     "{path}"
                 );
                 assert_eq!(
@@ -157,7 +159,9 @@ fn a_mirrored_page_says_so_and_its_days_have_names() {
     run(async {
         let router = router(app(&["--empty", "--language", "ar-XB"]));
         let (_, page) = get_page(&router, "/calendar").await;
-        assert!(page.starts_with("<!DOCTYPE html>\n<html lang=\"ar-XB\" dir=\"rtl\">"));
+        assert!(
+            page.starts_with("<!DOCTYPE html>\n<html lang=\"ar-XB\" dir=\"rtl\" translate=\"no\"")
+        );
         let names: Vec<&str> = page
             .split("<th scope=\"col\"><span aria-hidden=\"true\">")
             .skip(1)

@@ -435,7 +435,7 @@ fn every_page_is_there_in_every_language_and_mirrored() {
                 whole(&path, &page);
                 let dir = if language == "ar-XB" { "rtl" } else { "ltr" };
                 assert!(page.starts_with(&format!(
-                    "<!DOCTYPE html>\n<html lang=\"{language}\" dir=\"{dir}\">"
+                    "<!DOCTYPE html>\n<html lang=\"{language}\" dir=\"{dir}\" translate=\"no\""
                 )));
             }
         }
