@@ -47,7 +47,7 @@ pub(super) const ALL: &[Removal] = &[
         hazard: 7,
         control: "the full list where it is due",
         file: PRACTISING,
-        from: "trainer && super::screening_due(&self.state, &now).is_some()",
+        from: "trainer && screening_due(&self.state, &now).is_some()",
         to: "false",
         tests: &["before_trainers_the_list_where_it_is_due_then_one_question_each_time"],
     },
