@@ -31,7 +31,7 @@ pub struct Limits {
 }
 
 /// A test may take so much memory, in kilobytes: a mutant that gathers without end is to stop before the machine does.
-const MOST_KILOBYTES: u64 = 4_000_000;
+const MOST_KILOBYTES: u64 = 12_000_000;
 /// The signal for too much time of the processor.
 const SIGXCPU: i32 = 24;
 
