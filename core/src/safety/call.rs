@@ -306,7 +306,6 @@ impl Say<'_> {
         match self.call.tier {
             Tier::Emergency => self.words.text("call-nothing-continues", &[]),
             Tier::Stop | Tier::AskFirst => while_paused(self.words, self.call.signs),
-            Tier::Note if self.has(Sign::Distress) => while_paused(self.words, self.call.signs),
             Tier::Note => self.words.text("call-noted", &[]),
         }
     }
