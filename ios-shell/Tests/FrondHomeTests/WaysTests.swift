@@ -180,6 +180,8 @@ struct WaysTests {
         guard case .questions(let kept)? = on.screen else { throw Lost(on.says) }
         #expect(every(String.self, in: kept.questions).filter { $0.contains("An invented question") }.count == 1)
         #expect(on.ways.told == "Kept.", "that it was kept is said where it was told")
+        on.ways.send(.wrong([Wrong(field: "text", says: "An invented slip")]))
+        #expect(on.ways.told == nil, "and no more beside what has to be put right")
         on.ways.press(.today)
         await on.settle()
         #expect(on.ways.told == nil, "and not of another screen")

@@ -152,7 +152,10 @@ public final class Ways {
     /// What came of reading a form: it is sent, or what has to be put right is shown.
     public func send(_ filled: Filled) {
         switch filled {
-        case .wrong(let found): wrongs = found
+        case .wrong(let found):
+            wrongs = found
+            // Above the form it may still say that something else was kept.
+            told = nil
         case .nothing: wrongs = []
         case .tell(let told, let id, let happened, let then, let form):
             wrongs = []

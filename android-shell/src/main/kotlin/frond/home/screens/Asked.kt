@@ -39,6 +39,8 @@ internal const val SEND = "send"
 /** Says what has to be put right; true where it is nothing. */
 internal fun Page.right(wrongs: List<Wrong>): Boolean {
     wrongs(wrongs)
+    // Above the form it may still say that something else was kept.
+    if (wrongs.isNotEmpty()) frame.told(null)
     return wrongs.isEmpty()
 }
 
