@@ -215,50 +215,6 @@ struct AcrossTheBorderTests {
         #expect(ways.trouble == ways.words?.frame.fault)
     }
 
-    /// A form without an id of its own, over a core that gives none for a while.
-    private func signs(ids missing: Int) async throws -> (Opened, Faulty, Ways) {
-        let on = try Opened()
-        let diary = on.places.diary.path
-        let (keeper, time) = (on.keeper, on.time)
-        let faulty = Faulty(try Frond(folder: diary, language: "en", covered: Opened.covered, keeper: keeper))
-        let door = RealDoor(clock: time) { faulty }
-        let ways = Ways(door: door, running: time)
-        ways.begin()
-        await ways.settle()
-        ways.press(.startNew)
-        await ways.settle()
-        ways.press(.signs)
-        await ways.settle()
-        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
-        ways.drafts.set("signs-1", Set([Sign.painThatStays, .fever].filter(form.signs.groups[1].signs.map(\.sign).contains)))
-        ways.drafts.set("note", "An invented note, typed before the fault.")
-        faulty.idless = missing
-        ways.send(form.report(try #require(ways.asking(at: time.now()))))
-        await ways.settle()
-        return (on, faulty, ways)
-    }
-
-    @Test func whereTheDiaryWasPutAwayAnIdIsAskedForAgainAndWhatWasTypedIsWritten() async throws {
-        let (_, _, ways) = try await signs(ids: 1)
-        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
-        #expect(ways.trouble == nil && ways.drafts.isEmpty)
-        ways.press(.entries)
-        await ways.settle()
-        guard case .screen(.entries(let written))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
-        #expect(written.entries.count == 1, "once")
-    }
-
-    @Test func whereNoIdCanBeHadNothingTypedIsLost() async throws {
-        let (on, faulty, ways) = try await signs(ids: 99)
-        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
-        #expect(ways.trouble == ways.words?.frame.fault)
-        #expect(ways.drafts.value("note", or: "") == "An invented note, typed before the fault.")
-        faulty.idless = 0
-        ways.send(form.report(try #require(ways.asking(at: on.time.now()))))
-        await ways.settle()
-        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
-    }
-
     @Test func theCoreIsNeverAskedOnTheMainThread() async throws {
         let on = try Opened()
         let watched = Watched(on.keeper)
@@ -291,6 +247,60 @@ struct AcrossTheBorderTests {
         defer { try? FileManager.default.removeItem(at: probe) }
         #expect(throws: (any Error).self, "the limit holds") { try Data(count: size + 1).write(to: probe) }
         try await act()
+    }
+}
+
+/// Signs that were reported over a core that fails.
+private struct Reported {
+    let on: Opened
+    let faulty: Faulty
+    let ways: Ways
+}
+
+extension AcrossTheBorderTests {
+    /// A form without an id of its own, over a core that gives none for a while.
+    private func signs(ids missing: Int) async throws -> Reported {
+        let on = try Opened()
+        let diary = on.places.diary.path
+        let (keeper, time) = (on.keeper, on.time)
+        let faulty = Faulty(try Frond(folder: diary, language: "en", covered: Opened.covered, keeper: keeper))
+        let door = RealDoor(clock: time) { faulty }
+        let ways = Ways(door: door, running: time)
+        ways.begin()
+        await ways.settle()
+        ways.press(.startNew)
+        await ways.settle()
+        ways.press(.signs)
+        await ways.settle()
+        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        ways.drafts.set("signs-1", Set([Sign.painThatStays, .fever].filter(form.signs.groups[1].signs.map(\.sign).contains)))
+        ways.drafts.set("note", "An invented note, typed before the fault.")
+        faulty.idless = missing
+        ways.send(form.report(try #require(ways.asking(at: time.now()))))
+        await ways.settle()
+        return Reported(on: on, faulty: faulty, ways: ways)
+    }
+
+    @Test func whereTheDiaryWasPutAwayAnIdIsAskedForAgainAndWhatWasTypedIsWritten() async throws {
+        let ways = try await signs(ids: 1).ways
+        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(ways.trouble == nil && ways.drafts.isEmpty)
+        ways.press(.entries)
+        await ways.settle()
+        guard case .screen(.entries(let written))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(written.entries.count == 1, "once")
+    }
+
+    @Test func whereNoIdCanBeHadNothingTypedIsLost() async throws {
+        let reported = try await signs(ids: 99)
+        let (on, ways) = (reported.on, reported.ways)
+        guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
+        #expect(ways.trouble == ways.words?.frame.fault)
+        #expect(ways.drafts.value("note", or: "") == "An invented note, typed before the fault.")
+        reported.faulty.idless = 0
+        ways.send(form.report(try #require(ways.asking(at: on.time.now()))))
+        await ways.settle()
+        guard case .screen(.stopAndCall)? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
     }
 }
 

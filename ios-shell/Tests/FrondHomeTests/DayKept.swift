@@ -165,7 +165,8 @@ extension Day1 {
         #expect(other.isEmpty, "no other file: \(other)")
         #expect(left.contains { $0.name == "support/diary/journal" && $0.bytes.count > 8192 }, "the diary is among them")
         let typed = [
-            code, "seven quiet invented words", "Ada Invented", twelve.joined(separator: " "), twelve.prefix(3).joined(separator: " "),
+            code, "seven quiet invented words", "Ada Invented", twelve.joined(separator: " "),
+            twelve.prefix(3).joined(separator: " "),
         ]
         let wrong = left.flatMap { $0.found(Left.words + typed) }
         #expect(wrong.isEmpty, "read in what was left: \(wrong)")

@@ -18,16 +18,17 @@ struct Left {
 
     /// Words of the field in both languages; what a reminder may say is none of them.
     static let words = [
-        "pelvic", "vagin", "dilator", "dilatador", "trainer", "session", "discomfort", "molestia", "practice", "breath", "respira",
-        "bleeding", "sangrado", "clinic", "programme", "programa", "therap", "terapeuta", "rating", "numb_saddle", "feels_ready",
-        "schedule", "invented",
+        "pelvic", "vagin", "dilator", "dilatador", "trainer", "session", "discomfort", "molestia", "practice", "breath",
+        "respira", "bleeding", "sangrado", "clinic", "programme", "programa", "therap", "terapeuta", "rating", "numb_saddle",
+        "feels_ready", "schedule", "invented",
     ]
 
     static func below(_ folder: URL) throws -> [Left] {
         try FileManager.default.subpathsOfDirectory(atPath: folder.path).compactMap { name in
             let place = folder.appendingPathComponent(name)
             var isFolder: ObjCBool = false
-            guard FileManager.default.fileExists(atPath: place.path, isDirectory: &isFolder), !isFolder.boolValue else { return nil }
+            let there = FileManager.default.fileExists(atPath: place.path, isDirectory: &isFolder)
+            guard there, !isFolder.boolValue else { return nil }
             return Left(name: name, bytes: try Data(contentsOf: place))
         }
     }
