@@ -189,16 +189,8 @@ struct AcrossTheBorderTests {
     /// A core that fails as the border brings a panic of the real one back: as an error whose text is from inside. That a real
     /// panic does come back so is shown in bindings/mobile/tests, with the same border.
     @Test func aFaultOfTheProgramIsAnAnswerAndTheNextCallWorks() async throws {
-        let on = try Opened()
-        let diary = on.places.diary.path
-        let (keeper, time) = (on.keeper, on.time)
-        let faulty = Faulty(try Frond(folder: diary, language: "en", covered: Opened.covered, keeper: keeper))
-        let door = RealDoor(clock: time) { faulty }
-        let ways = Ways(door: door, running: time)
-        ways.begin()
-        await ways.settle()
-        ways.press(.startNew)
-        await ways.settle()
+        let began = try await overAFaultyCore()
+        let (faulty, ways) = (began.faulty, began.ways)
         faulty.fails = 1
         ways.press(.more)
         await ways.settle()
@@ -250,35 +242,37 @@ struct AcrossTheBorderTests {
     }
 }
 
-/// Signs that were reported over a core that fails.
-private struct Reported {
-    let on: Opened
-    let faulty: Faulty
-    let ways: Ways
+/// A new diary, over a core that fails when it is told to.
+private struct Begun {
+    let on: Opened, faulty: Faulty, ways: Ways
 }
 
 extension AcrossTheBorderTests {
-    /// A form without an id of its own, over a core that gives none for a while.
-    private func signs(ids missing: Int) async throws -> Reported {
+    private func overAFaultyCore() async throws -> Begun {
         let on = try Opened()
-        let diary = on.places.diary.path
-        let (keeper, time) = (on.keeper, on.time)
-        let faulty = Faulty(try Frond(folder: diary, language: "en", covered: Opened.covered, keeper: keeper))
-        let door = RealDoor(clock: time) { faulty }
-        let ways = Ways(door: door, running: time)
+        let core = try Frond(folder: on.places.diary.path, language: "en", covered: Opened.covered, keeper: on.keeper)
+        let faulty = Faulty(core)
+        let ways = Ways(door: RealDoor(clock: on.time) { faulty }, running: on.time)
         ways.begin()
         await ways.settle()
         ways.press(.startNew)
         await ways.settle()
+        return Begun(on: on, faulty: faulty, ways: ways)
+    }
+
+    /// A form without an id of its own, over a core that gives none for a while.
+    private func signs(ids missing: Int) async throws -> Begun {
+        let began = try await overAFaultyCore()
+        let (faulty, ways) = (began.faulty, began.ways)
         ways.press(.signs)
         await ways.settle()
         guard case .screen(.signs(let form))? = ways.shown?.view else { throw Lost(ways.trouble ?? "") }
         ways.drafts.set("signs-1", Set([Sign.painThatStays, .fever].filter(form.signs.groups[1].signs.map(\.sign).contains)))
         ways.drafts.set("note", "An invented note, typed before the fault.")
         faulty.idless = missing
-        ways.send(form.report(try #require(ways.asking(at: time.now()))))
+        ways.send(form.report(try #require(ways.asking(at: began.on.time.now()))))
         await ways.settle()
-        return Reported(on: on, faulty: faulty, ways: ways)
+        return began
     }
 
     @Test func whereTheDiaryWasPutAwayAnIdIsAskedForAgainAndWhatWasTypedIsWritten() async throws {
