@@ -9,7 +9,7 @@ use frond_core::safety::Sign;
 use frond_core::screens::{Covered, FirstRunPage};
 use frond_core::sealing::RecoveryPhrase;
 use frond_core::summary::Selection;
-use frond_tests::home::{Home, PLAN, keeper, session, stamp, stopped, without_ids};
+use frond_tests::home::{Home, PLAN, keeper, plan_with, session, stamp, stopped, without_ids};
 use serde_json::{Value, json};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
@@ -23,18 +23,8 @@ fn passage(text: &str) -> Passage {
     Passage::new(text).unwrap()
 }
 
-/// The plan with these lines beside its own.
-fn plan_with(lines: Value) -> String {
-    let mut plan: Value = serde_json::from_str(PLAN).unwrap();
-    plan.as_object_mut().unwrap().extend(lines.as_object().unwrap().clone());
-    plan.to_string()
-}
-
-fn home_with(lines: Value) -> Home {
-    let mut home = Home::new(START);
-    home.tell(Told::unsigned(&plan_with(lines)));
-    home.tell(Told::ConfirmStep);
-    home
+fn home_with(lines: &Value) -> Home {
+    Home::with_this_plan(START, &plan_with(lines))
 }
 
 /// Everything that is said somewhere in a screen.
@@ -174,7 +164,7 @@ fn one_entry() {
 
 #[test]
 fn what_can_be_put_right_and_what_can_only_be_left_out() {
-    let mut home = home_with(json!({ "activities": ["cycling"], "goals": ["sleep well"] }));
+    let mut home = home_with(&json!({ "activities": ["cycling"], "goals": ["sleep well"] }));
     let told = [
         ("question", Told::Question(passage("may I swim?"))),
         ("look_forward", Told::LookForward(passage("a walk by the river"))),
@@ -232,7 +222,7 @@ fn questions_say_that_nobody_reads_them_and_where_to_call() {
 fn activities_and_goals() {
     let mut home = Home::with_plan(START);
     insta::assert_json_snapshot!("activities_empty", home.still(Request::Activities));
-    home = home_with(json!({
+    home = home_with(&json!({
         "activities": ["cycling", "sitting through a film"],
         "goals": ["sleep well"],
         "activities_every_days": 14
@@ -243,7 +233,7 @@ fn activities_and_goals() {
 /// Hazard H8.
 #[test]
 fn no_earlier_rating_stands_where_an_activity_is_rated() {
-    let mut home = home_with(json!({ "activities": ["cycling"], "goals": ["sleep well"] }));
+    let mut home = home_with(&json!({ "activities": ["cycling"], "goals": ["sleep well"] }));
     let before = home.still(Request::Activities);
     home.tell(Told::Function { activity: line("cycling"), able: Rating::new(6).unwrap() });
     home.tell(Told::Goal { goal: line("sleep well"), reached: Goal::try_from(-1).unwrap() });
@@ -253,10 +243,10 @@ fn no_earlier_rating_stands_where_an_activity_is_rated() {
 #[test]
 fn activities_are_asked_as_often_as_the_plan_says_and_not_by_themselves_without() {
     let asks = |home: &mut Home| said(&home.json(Request::Today)).contains("what matters to you.");
-    let mut home = home_with(json!({ "activities": ["cycling"] }));
+    let mut home = home_with(&json!({ "activities": ["cycling"] }));
     assert!(!asks(&mut home));
     let mut home =
-        home_with(json!({ "activities": ["cycling", "films"], "activities_every_days": 14 }));
+        home_with(&json!({ "activities": ["cycling", "films"], "activities_every_days": 14 }));
     assert!(asks(&mut home));
     let rate = |home: &mut Home, activity| {
         home.tell(Told::Function { activity: line(activity), able: Rating::new(6).unwrap() });

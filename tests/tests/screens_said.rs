@@ -16,23 +16,14 @@ use frond_core::safety::{Answer, FullList, Sign, SignGroup};
 use frond_core::screens::Begin;
 use frond_core::summary::Selection;
 use frond_core::words::Words;
-use frond_tests::home::{Home, PLAN, session, stopped};
+use frond_tests::home::{Home, PLAN, plan_with, session, stopped};
 use serde_json::{Value, json};
 
 const START: &str = "2026-03-02T08:00:00+00:00[Europe/London]";
 const DAY: i64 = 24;
 
-fn plan_with(lines: Value) -> String {
-    let mut plan: Value = serde_json::from_str(PLAN).unwrap();
-    plan.as_object_mut().unwrap().extend(lines.as_object().unwrap().clone());
-    plan.to_string()
-}
-
-fn home_with(lines: Value) -> Home {
-    let mut home = Home::new(START);
-    home.tell(Told::unsigned(&plan_with(lines)));
-    home.tell(Told::ConfirmStep);
-    home
+fn home_with(lines: &Value) -> Home {
+    Home::with_this_plan(START, &plan_with(lines))
 }
 
 fn answered(home: &mut Home) {
@@ -95,7 +86,7 @@ fn that_it_did_not_go_in_is_a_reason_with_trainers_alone() {
 
 #[test]
 fn a_goal_is_said_back_in_the_words_in_which_it_was_answered() {
-    let mut home = home_with(json!({ "goals": ["sleep well"] }));
+    let mut home = home_with(&json!({ "goals": ["sleep well"] }));
     let goal = Line::new("sleep well").unwrap();
     let choices = home.json(Request::Activities)["goals"][0]["choices"].clone();
     for (at, reached) in (0..).zip(-2..=2) {
@@ -244,7 +235,7 @@ fn before_a_trainer_is_used_it_is_said_what_to_look_at() {
 #[test]
 fn the_clinicians_own_cautions_stand_beside_a_practice_that_runs() {
     let own = "Not on days with a new dressing: wait for me.";
-    let mut home = home_with(json!({ "own_cautions": [own] }));
+    let mut home = home_with(&json!({ "own_cautions": [own] }));
     answered(&mut home);
     for request in [Request::Begin(Begin::Step), Request::During(Event::Begin { part: 0 })] {
         let screen = home.json(request);
@@ -261,7 +252,7 @@ fn a_plan_is_said_to_the_person_without_what_only_programs_read() {
         "recipients": [{ "name": "Ines Abara", "key": key }],
         "activities": ["cycling"],
     });
-    let plan = plan_with(lines);
+    let plan = plan_with(&lines);
     let read: Programme = read(plan.as_bytes()).unwrap();
     for language in ["en", "es"] {
         let words = Words::for_language(language);
@@ -296,7 +287,7 @@ fn another_key_under_the_same_name_is_still_told_apart() {
         "age1qqqsyqcyq5rqwzqfpg9scrgwpugpzysnzs23v9ccrydpk8qarc0savhh7m",
     );
     let plan = |key: &str, seen: &str, revision: u32| {
-        plan_with(json!({
+        plan_with(&json!({
             "revision": revision,
             "recipients": [{ "name": "Ines Abara", "key": key }],
             "signs_seen": [{ "entry": seen, "sign": "fever" }],

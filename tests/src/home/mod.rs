@@ -20,6 +20,18 @@ use frond_core::screens::Screen;
 /// The invented plan.
 pub const PLAN: &str = include_str!("plan.json");
 
+/// The invented plan with these lines beside its own.
+///
+/// # Panics
+/// If the lines are no object.
+#[must_use]
+pub fn plan_with(lines: &serde_json::Value) -> String {
+    let mut plan: serde_json::Value = serde_json::from_str(PLAN).expect("the plan is JSON");
+    let lines = lines.as_object().expect("lines by their names").clone();
+    plan.as_object_mut().expect("a plan is an object").extend(lines);
+    plan.to_string()
+}
+
 /// Where the diary lies on the simulated disk.
 pub const FOLDER: &str = "/diary";
 
@@ -134,8 +146,17 @@ impl Home {
     /// If it cannot be made.
     #[must_use]
     pub fn with_plan(now: &str) -> Self {
+        Self::with_this_plan(now, PLAN)
+    }
+
+    /// A new diary with this plan accepted and its first step confirmed.
+    ///
+    /// # Panics
+    /// If it cannot be made.
+    #[must_use]
+    pub fn with_this_plan(now: &str, plan: &str) -> Self {
         let mut home = Self::new(now);
-        home.tell(Told::unsigned(PLAN));
+        home.tell(Told::unsigned(plan));
         home.tell(Told::ConfirmStep);
         home
     }

@@ -4,7 +4,8 @@ use serde_json::Value;
 
 use crate::kit::{Diary, frond, refused, said};
 
-const SESSION: [&str; 9] = [
+/// The beginning of a session with the trainer.
+pub(crate) const SESSION: [&str; 9] = [
     "log",
     "--practice",
     "trainer",

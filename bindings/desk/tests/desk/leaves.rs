@@ -7,6 +7,7 @@ use std::process::{Command, Output, Stdio};
 
 use frond_tests::sweep::{self, Kind, Needles, WORDS};
 
+use crate::kept::SESSION;
 use crate::kit::{DEMO_PASSPHRASE, Diary, said, write_private};
 
 const NOTE: &str = "it was sore, and Wren is away";
@@ -71,21 +72,10 @@ impl Lived {
         let plan = own.beside("plan", include_str!("../../src/scenario/programme-1.json"));
         own.say("02T18:20", &["start", "--programme", &plan, "--yes", "--although", "unsigned"]);
         own.say("02T18:30", &["step", "--confirm"]);
-        let session = [
-            "log",
-            "--practice",
-            "trainer",
-            "--size-mm",
-            "12",
-            "--position",
-            "on-back",
-            "--ended",
-            "finished",
-        ];
         for day in 3..7 {
             let more =
                 ["--minutes", "6", "--peak", "2", "--worry", "rather-not-say", "--note", NOTE];
-            own.say(&format!("0{day}T20:00"), &[&session[..], &more].concat());
+            own.say(&format!("0{day}T20:00"), &[&SESSION[..], &more].concat());
         }
         own.say("07T08:00", &["tell", "question", QUESTION]);
         own.say("07T08:01", &["sign", "--sign", "fever", "--note", NOTE]);
