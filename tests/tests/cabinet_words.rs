@@ -1,11 +1,13 @@
 //! Every word of the cabinet's screens, in the situations that matter, held still, in English and Spanish. The
 //! summaries are invented.
 
+use frond_core::diary::entry::Entry;
 use frond_core::ports::Passphrase;
 use frond_core::programme::rule::Rule;
+use frond_core::programme::values::Revision;
 use frond_core::screens::{
     Brought, BroughtScreen, CabinetWhatIfScreen, ChartsScreen, OlderSummaries, PeopleAsked,
-    PeopleOrder, PeopleScreen, RuleVerdict, WhatIfScreen, WhyRefused,
+    PeopleOrder, PeopleScreen, PlanNews, RuleVerdict, WentApart, WhatIfScreen, WhyRefused,
 };
 use frond_core::sealing::{OpenError, OpenWith, SealTo};
 use frond_core::summary::{
@@ -165,6 +167,55 @@ fn several_summaries_of_one_diary() {
             "newest": of(&newest, &[&newest, &earlier], 1),
             "an older one": of(&earlier, &[&newest, &earlier], 2),
             "the newest shows less": of(&narrowed, &[&narrowed, &earlier], 1),
+        })
+    });
+    insta::assert_json_snapshot!(shown);
+}
+
+#[test]
+fn two_that_went_apart() {
+    let one = Invented::new(8, 21);
+    let of = |entries: &[Entry]| {
+        Summary::of(entries, &one.identity(), &Selection::default(), &one.end).unwrap()
+    };
+    let newest = of(&one.entries[..12]);
+    let older = |entries: usize| received(&one.earlier(entries), &one);
+    let shown = both(|words| {
+        let said = |all: Vec<Received>| value!(&WentApart::new(words, &newest, all.into_iter()));
+        json!({
+            "goes on": said(vec![older(5), older(12)]),
+            "one entry": said(vec![older(5), older(13)]),
+            "the one with most": said(vec![older(13), older(one.entries.len()), older(20)]),
+        })
+    });
+    insta::assert_json_snapshot!(shown);
+}
+
+#[test]
+fn how_new_the_news_of_a_plan_is() {
+    let (one, two) = (Invented::new(8, 21), Invented::new(2, 21));
+    let digest = |of: &Invented, summary: &Summary| Digest::of(&received(summary, of));
+    let mut shared = two.identity();
+    shared.id = DiaryId([7; 16]);
+    // Another diary with the same plan.
+    let copied = Summary::of(&one.entries, &shared, &Selection::default(), &one.end).unwrap();
+    let copied = Digest::of(&open_summary(&copied.open_form(&shared).unwrap(), None).unwrap());
+    let (newest, earlier) = (digest(&one, &one.summary()), digest(&one, &one.earlier(15)));
+    let other = digest(&two, &two.summary());
+    let (plan, used) = newest.programme.clone().unwrap();
+    let next = |more: u32| Revision::try_from(u64::from(used.get() + more)).unwrap();
+    let shown = both(|words| {
+        let said = |all: &[&Digest], revision, days: u64| {
+            let today = one.end.day() + chrono::Days::new(days);
+            let news = PlanNews::new(words, all.iter().copied(), &plan, revision, today);
+            json!({ "says": value!(&news.says), "one diary": news.diary == Some(newest.diary) })
+        };
+        json!({
+            "none": said(&[&other], next(1), 0),
+            "today": said(&[&newest, &earlier], next(1), 0),
+            "a day old": said(&[&earlier, &newest, &other], next(1), 1),
+            "an older revision was in use": said(&[&newest], next(2), 40),
+            "two diaries": said(&[&newest, &copied], next(1), 3),
         })
     });
     insta::assert_json_snapshot!(shown);

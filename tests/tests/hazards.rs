@@ -15,7 +15,7 @@ use frond_core::programme::values::{Line, Practice};
 use frond_core::progression::OutcomeKind;
 use frond_core::reminders::{ClockTime, ClockTimes, Reminder, Weekdays, When};
 use frond_core::safety::{Answer, HoldCondition, Sign};
-use frond_core::screens::{ReadingScreen, Screen};
+use frond_core::screens::{ReadingScreen, Screen, WentApart};
 use frond_core::sealing::RecoveryPhrase;
 use frond_core::summary::{Selection, open_summary};
 use frond_core::words::Words;
@@ -156,6 +156,21 @@ fn h38_a_summary_of_a_restored_diary_says_so_and_two_that_went_apart_have_one_ma
     assert!(!said.contains("Restored from a backup"));
     assert!(said_of_second.contains("Restored from a backup once"), "{said_of_second}");
     assert!(said.contains("heavy bleeding") && !said_of_second.contains("heavy bleeding"));
+    // Who reads the second is told what only the first holds; the first lacks nothing.
+    let received = |companion: &Companion| {
+        let summary = companion.summary(&Selection::default(), &moment.now).ok().unwrap();
+        open_summary(&summary.open_form(&companion.identity()).unwrap(), None).unwrap()
+    };
+    let words = Words::for_language("en");
+    let apart = |read: &Companion, beside: &Companion| {
+        let (read, beside) = (received(read), received(beside));
+        let apart = WentApart::new(&words, &read.summary, [beside].into_iter());
+        apart.map(|apart| (apart.older, apart.says.join("\n")))
+    };
+    let (older, says) = apart(&other, &home.companion).unwrap();
+    assert!(older == received(&home.companion).id && says.contains("holds 1 entry"), "{says}");
+    assert!(says.contains("A sign is noted there") && says.contains("read both"), "{says}");
+    assert!(apart(&home.companion, &other).is_none());
 }
 
 #[test]

@@ -1,5 +1,7 @@
 //! What leaves the phone: the stored form, what narrowing leaves out, what a reader refuses. All invented.
 
+#[path = "summary/apart.rs"]
+mod apart;
 #[path = "summary/refused.rs"]
 mod refused;
 mod rule_diary;

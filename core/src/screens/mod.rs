@@ -58,8 +58,8 @@ pub(crate) use activities::questions as activity_questions;
 pub use activities::{ActivitiesScreen, ActivityQuestion, GoalChoice, GoalQuestion};
 pub use cabinet::{
     Brought, BroughtScreen, CabinetRule, CabinetWhatIfScreen, DiaryLine, OlderSummaries,
-    OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, RefusedFile, RuleVerdict,
-    WhatIfLine, WhatIfScreen, WhyRefused, why_refused,
+    OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, PlanNews, RefusedFile,
+    RuleVerdict, WentApart, WhatIfLine, WhatIfScreen, WhyRefused, why_refused,
 };
 pub use calendar::{CalendarDay, CalendarScreen};
 pub use cannot_open::CannotOpenScreen;

@@ -145,7 +145,8 @@ fn selected(entries: &[Entry], counted: &[Counted<'_>], selection: &Selection) -
     kept
 }
 
-fn row_goes(row: &Counted<'_>, selection: &Selection) -> bool {
+/// Whether an entry goes along, by how it counts.
+pub(super) fn row_goes(row: &Counted<'_>, selection: &Selection) -> bool {
     match row.content {
         // The clinician's own plan, without which nothing else can be read; and the machine's marks, which
         // say how far the rest can be trusted.

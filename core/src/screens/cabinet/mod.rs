@@ -2,12 +2,16 @@
 //! brought, and why one was refused. Decides order, search and wording. Leaves what is kept and where to the
 //! desk, and how one summary reads to [`super::ReadingScreen`].
 
+mod apart;
 mod brought;
+mod news;
 mod older;
 mod people;
 mod what_if;
 
+pub use apart::WentApart;
 pub use brought::{Brought, BroughtScreen, RefusedFile, WhyRefused, why_refused};
+pub use news::PlanNews;
 pub use older::OlderSummaries;
 pub use people::{OrderChoice, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine};
 pub use what_if::{

@@ -147,6 +147,13 @@ cabinet-visit-window = Summary
 cabinet-notes-open = Unfold notes
 cabinet-visit-back = All summaries
 cabinet-cannot-open = This summary cannot be opened any longer: its file is damaged, missing, or sealed to other keys. If you have it elsewhere, bring it in once more.
+cabinet-apart = A summary made { $made } holds { $count ->
+        [one] 1 entry of { $first } that is not in this one
+       *[other] { $count } entries of { $first } to { $last } that are not in this one
+    }. Nothing was erased in between that would explain it.
+cabinet-apart-sign = A sign is noted there.
+cabinet-apart-ask = Perhaps two phones keep this diary, or it was put back from a copy. Ask which one is used, and read both before you change the plan.
+cabinet-apart-read = Read the other one
 cabinet-others = Other summaries of this diary
 cabinet-others-says = { $count ->
         [one] 1 other summary came before or beside this one.

@@ -317,6 +317,19 @@ compose-check-good = Nothing has to be put right.
 compose-check-missing = Still to be put right
 compose-check-unusual = Worth a second look
 compose-check-unusual-says = These keep nothing back. You decide.
+compose-news-title = What is known by now
+compose-news = The newest summary of this plan was made { $made }. It shows days up to { $last }.
+compose-news-age = { $days ->
+        [0] It was made today.
+        [one] It is 1 day old.
+       *[other] It is { $days } days old.
+    }
+compose-news-revision = When it was made, revision { $revision } was in use, which is not the one before this.
+compose-news-several = { $count } diaries use this plan. The newest summary of each is meant here, one after the other.
+compose-news-since = Whatever came after that is not known here. If it may matter, ask before you finish this revision.
+compose-news-none = No summary of this plan is here, so nothing is known here of how it went.
+compose-news-unread = Not every summary of the desk could be read, so it is not known how new the news about this plan is.
+compose-news-read = Read the newest summary
 compose-finish = Finish this revision
 compose-finish-says = A finished revision is never changed. Whatever comes later is a new revision.
 compose-finished-says = This revision is finished.

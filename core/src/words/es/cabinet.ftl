@@ -147,6 +147,13 @@ cabinet-visit-window = Resumen
 cabinet-notes-open = Desplegar las notas
 cabinet-visit-back = Todos los resúmenes
 cabinet-cannot-open = Este resumen ya no se puede abrir: su archivo está dañado, falta, o está sellado para otras claves. Si lo tiene en otro sitio, incorpórelo otra vez.
+cabinet-apart = Un resumen hecho el { $made } contiene { $count ->
+        [one] 1 entrada del { $first } que no está en este
+       *[other] { $count } entradas del { $first } al { $last } que no están en este
+    }. Entre los dos no se borró nada que lo explique.
+cabinet-apart-sign = Ahí hay anotada una señal.
+cabinet-apart-ask = Quizá dos teléfonos llevan este diario, o se restauró desde una copia. Pregunte cuál se usa y lea los dos antes de cambiar el plan.
+cabinet-apart-read = Leer el otro
 cabinet-others = Otros resúmenes de este diario
 cabinet-others-says = { $count ->
         [one] 1 resumen más llegó antes que este o junto a él.

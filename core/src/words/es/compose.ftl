@@ -317,6 +317,19 @@ compose-check-good = No hay nada que corregir.
 compose-check-missing = Aún hay que corregir
 compose-check-unusual = Merece otra mirada
 compose-check-unusual-says = Esto no impide nada. Decide usted.
+compose-news-title = Lo que se sabe hasta ahora
+compose-news = El resumen más nuevo de este plan se hizo el { $made }. Muestra días hasta el { $last }.
+compose-news-age = { $days ->
+        [0] Se hizo hoy.
+        [one] Tiene 1 día.
+       *[other] Tiene { $days } días.
+    }
+compose-news-revision = Cuando se hizo se usaba la revisión { $revision }, que no es la anterior a esta.
+compose-news-several = { $count } diarios usan este plan. Aquí se habla del resumen más nuevo de cada uno, uno tras otro.
+compose-news-since = De lo que vino después no se sabe nada aquí. Si puede importar, pregunte antes de terminar esta revisión.
+compose-news-none = Aquí no hay ningún resumen de este plan, así que aquí no se sabe cómo ha ido.
+compose-news-unread = No se pudieron leer todos los resúmenes del programa, así que no se sabe de cuándo es lo último sobre este plan.
+compose-news-read = Leer el resumen más nuevo
 compose-finish = Terminar esta revisión
 compose-finish-says = Una revisión terminada no se cambia nunca. Lo que venga después es una revisión nueva.
 compose-finished-says = Esta revisión está terminada.

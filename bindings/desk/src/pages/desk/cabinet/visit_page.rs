@@ -3,8 +3,9 @@
 
 use frond_core::screens::{
     Chart, ChartsScreen, OlderSummaries, Point, ReadingPart, ReadingPartKind, ReadingScreen,
+    WentApart,
 };
-use frond_core::summary::{DiaryId, Received, SummaryId};
+use frond_core::summary::{DiaryId, Digest, Received, SummaryId};
 
 use super::super::visit::{Shown, Visit};
 use super::{Opened, insight};
@@ -48,6 +49,7 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
         OlderSummaries::new(&visit.words, id, cabinet.of(diary), cabinet.keys_of(diary))
     };
     let words = &visit.words;
+    let apart = WentApart::new(words, &received.summary, older_ones(opened, diary, id));
     // What a window is called is seen in lists of windows; the heading is seen by who reads.
     let mut page =
         Page::new(&visit.frame, &screen.title).in_window(words.text("cabinet-visit-window", &[]));
@@ -56,6 +58,10 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
     }
     if !screen.narrowed.is_empty() {
         page = page.part(Part::Notice { says: screen.narrowed.clone(), press: None });
+    }
+    if let Some(apart) = apart {
+        let read = Press::go(apart.read, format!("/summaries/{}", apart.older));
+        page = page.part(Part::Notice { says: apart.says, press: Some(read.looking(Look::Equal)) });
     }
     page = page.text(screen.about.clone());
     for part in &screen.parts {
@@ -89,6 +95,25 @@ fn shown(visit: &Visit<'_>, opened: &Opened, diary: DiaryId, id: SummaryId, note
             Press::go(words.text("cabinet-remove", &[]), format!("/people/{diary}/remove")),
         ])
         .answer())
+}
+
+/// Those made before this one, one after the other: never are two open at once. One that cannot be opened is told where it
+/// is looked at.
+fn older_ones(
+    opened: &Opened,
+    diary: DiaryId,
+    read: SummaryId,
+) -> impl Iterator<Item = Received> + '_ {
+    let older = {
+        let cabinet = opened.held();
+        let made = cabinet.of(diary).find(|one| one.summary == read).map(|one| one.made.millis());
+        let before = |one: &&Digest| one.summary != read && Some(one.made.millis()) <= made;
+        cabinet.of(diary).filter(before).map(|one| one.summary).collect::<Vec<_>>()
+    };
+    older.into_iter().filter_map(|id| {
+        let reader = opened.held().to_open(id, opened.own())?;
+        reader.open().ok()
+    })
 }
 
 /// A part of the reading. What may wait is folded.

@@ -9,7 +9,7 @@ use super::super::hand_over;
 use super::super::visit::{Shown, Visit, see};
 use super::page::Leaf;
 use super::sheet::{Here, tabs, under};
-use super::{FileId, Open, programmes, trouble};
+use super::{FileId, Open, news, programmes, trouble};
 use crate::pages::parts::{How, Look, Page, Part, Press};
 
 pub(super) fn check(visit: &mut Visit<'_>, open: &Open) -> Shown {
@@ -61,6 +61,9 @@ pub(super) fn check(visit: &mut Visit<'_>, open: &Open) -> Shown {
     }
     if let (Some(programme), Some(earlier)) = (&checked.programme, open.kept.earlier()) {
         page = page.part(different(visit, &earlier, programme));
+    }
+    if let Some(news) = news::part(visit, open) {
+        page = page.part(news);
     }
     if checked.programme.is_some() {
         page = page.presses(vec![Press {

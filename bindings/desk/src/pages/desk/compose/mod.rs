@@ -12,6 +12,7 @@ mod finish;
 mod groups;
 mod list;
 mod look;
+mod news;
 mod page;
 mod sheet;
 #[cfg(test)]

@@ -4,7 +4,7 @@
 use super::super::visit::{Shown, Visit};
 use super::fields::Asks;
 use super::page::Leaf;
-use super::{Open, groups};
+use super::{Open, groups, news};
 use crate::pages::form::{Fields, Problem};
 use crate::pages::parts::{Button, How, Look, Page, Part, Press, Sheet, Tab};
 use frond_core::programme::draft::Place;
@@ -60,6 +60,10 @@ pub(super) fn page(visit: &mut Visit<'_>, open: &Open, leaf: Leaf, query: &Field
     }
     if let Some(undo) = undo(visit, open, leaf) {
         page = page.part(undo);
+    }
+    // On the first page, where a revision is begun; and again where it is finished.
+    if let (Leaf::Who, Some(news)) = (leaf, news::part(visit, open)) {
+        page = page.part(news);
     }
     let mut page = page.problems(problems).part(Part::Sheet(sheet));
     if leaf == Leaf::Steps {

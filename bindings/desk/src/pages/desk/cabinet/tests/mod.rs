@@ -8,6 +8,7 @@ use frond_tests::invented::Invented;
 
 use super::super::tests::{Server, run};
 
+mod apart;
 mod hostile;
 
 pub(in super::super) struct Desk {

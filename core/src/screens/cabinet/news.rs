@@ -1,0 +1,68 @@
+//! How old the news is that a plan's next revision is written on.
+
+use std::cmp::Reverse;
+use std::collections::HashMap;
+
+use chrono::NaiveDate;
+use serde::Serialize;
+
+use super::{count, day, moment, people::newer};
+use crate::programme::values::{ProgrammeId, Revision};
+use crate::summary::{DiaryId, Digest};
+use crate::words::Words;
+
+/// What is said beside a draft of a plan that is in use already.
+#[derive(Clone, PartialEq, Eq, Serialize)]
+pub struct PlanNews {
+    /// When the newest summary was made, which days it shows, and that nothing later is in it.
+    pub says: Vec<String>,
+    /// The diary whose summary that is, where there is one alone.
+    #[serde(skip)]
+    pub diary: Option<DiaryId>,
+}
+
+impl PlanNews {
+    /// What is known of a programme by the summaries that are here, before this revision of it is finished today.
+    #[must_use]
+    pub fn new<'a>(
+        words: &Words,
+        all: impl Iterator<Item = &'a Digest>,
+        programme: &ProgrammeId,
+        revision: Revision,
+        today: NaiveDate,
+    ) -> Self {
+        let mut newest: HashMap<DiaryId, &Digest> = HashMap::new();
+        let uses = |one: &&Digest| one.programme.as_ref().is_some_and(|(id, _)| id == programme);
+        for one in all.filter(uses) {
+            let own = newest.entry(one.diary).or_insert(one);
+            if newer(one, own) {
+                *own = one;
+            }
+        }
+        if newest.is_empty() {
+            return Self { says: vec![words.text("compose-news-none", &[])], diary: None };
+        }
+        let mut newest: Vec<&Digest> = newest.into_values().collect();
+        newest.sort_by_key(|one| Reverse((one.made.millis(), one.summary)));
+        let mut says = Vec::new();
+        if newest.len() > 1 {
+            says.push(words.text("compose-news-several", &[("count", count(newest.len()))]));
+        }
+        for one in &newest {
+            // A clock that was wrong on one of the two machines makes no negative number of days.
+            let days = (today - one.made.day()).num_days().max(0);
+            let values =
+                [("made", moment(words, &one.made).into()), ("last", day(words, one.last).into())];
+            says.push(words.text("compose-news", &values));
+            says.push(words.text("compose-news-age", &[("days", days.into())]));
+            let used = one.programme.as_ref().map_or(0, |(_, used)| used.get());
+            if used + 1 != revision.get() {
+                let values = [("revision", i64::from(used).into())];
+                says.push(words.text("compose-news-revision", &values));
+            }
+        }
+        says.push(words.text("compose-news-since", &[]));
+        let diary = if let [one] = newest[..] { Some(one.diary) } else { None };
+        Self { says, diary }
+    }
+}
