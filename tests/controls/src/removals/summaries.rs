@@ -278,6 +278,25 @@ pub(super) const ALL: &[Removal] = &[
         tests: &["h38_a_summary_of_a_restored_diary_says_so_and_two_that_went_apart_have_one_mark"],
     },
     Removal {
+        hazard: 38,
+        control: "what only an older one holds is found",
+        file: "core/src/screens/cabinet/apart.rs",
+        from: "read.lacks_of(&one.summary)?",
+        to: "None?",
+        tests: &[
+            "h38_a_summary_of_a_restored_diary_says_so_and_two_that_went_apart_have_one_mark",
+            "what_only_an_older_one_holds_is_said_before_anything_else",
+        ],
+    },
+    Removal {
+        hazard: 42,
+        control: "how old the news is stands beside a revision",
+        file: "bindings/desk/src/pages/desk/compose/finish.rs",
+        from: "news::part(visit, open)",
+        to: "None",
+        tests: &["a_revision_is_written_with_the_age_of_the_news_beside_it"],
+    },
+    Removal {
         hazard: 42,
         control: "a reading says when it was made",
         file: RECORD,
