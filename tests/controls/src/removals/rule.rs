@@ -57,8 +57,8 @@ pub(super) const ALL: &[Removal] = &[
         hazard: 5,
         control: "the present step is confirmed in words",
         file: JUDGE,
-        from: "!self.confirmed(), Bar::StepNotConfirmed",
-        to: "!REMOVED && !self.confirmed(), Bar::StepNotConfirmed",
+        from: "!kept.confirmed(), Bar::StepNotConfirmed",
+        to: "!REMOVED && !kept.confirmed(), Bar::StepNotConfirmed",
         tests: &["o3_each_bar_bars_and_ends_as_written"],
     },
     Removal {
