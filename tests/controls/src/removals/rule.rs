@@ -64,9 +64,9 @@ pub(super) const ALL: &[Removal] = &[
     Removal {
         hazard: 5,
         control: "a correction of a step or an acceptance asks again",
-        file: JUDGE,
-        from: "kept.disturbed.max(kept.restored_mark).max(kept.course.asked)",
-        to: "kept.restored_mark.max(kept.course.asked)",
+        file: "core/src/progression/fold.rs",
+        from: "self.disturbed.max(self.restored_mark).max(self.course.asked)",
+        to: "self.restored_mark.max(self.course.asked)",
         tests: &["s4_striking_or_correcting_a_step_or_acceptance_asks_again"],
     },
     Removal {
@@ -96,9 +96,9 @@ pub(super) const ALL: &[Removal] = &[
     Removal {
         hazard: 18,
         control: "a restore gives nothing above hold until the size is confirmed",
-        file: JUDGE,
-        from: "kept.disturbed.max(kept.restored_mark).max(kept.course.asked)",
-        to: "kept.disturbed.max(kept.course.asked)",
+        file: "core/src/progression/fold.rs",
+        from: "self.disturbed.max(self.restored_mark).max(self.course.asked)",
+        to: "self.disturbed.max(self.course.asked)",
         tests: &["o3_each_bar_bars_and_ends_as_written", "a_lost_phone"],
     },
     Removal {
