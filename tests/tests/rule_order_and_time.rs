@@ -263,6 +263,10 @@ fn t6_replay_sees_what_was_there_and_a_tried_rule_replaces_every_rule() {
     };
     assert_eq!(kinds(None), [Hold, Hold, Hold, Hold, Hold]);
     assert_eq!(kinds(Some(up(vec![comfort(1)]))), [Hold, Hold, Hold, Hold, StepUp]);
+    for (row, (entry, place)) in replay(&diary.0, None).unwrap().iter().zip(diary.0.iter().zip(1..))
+    {
+        assert_eq!((row.place, row.entry, row.written), (place, entry.id, entry.written));
+    }
     let pausing = json!({"pause": [hurt(5, 1, 1)]});
     assert_eq!(kinds(Some(pausing)), [Hold, Hold, Hold, PauseAndCall, PauseAndCall]);
 }
@@ -352,4 +356,34 @@ fn t5_a_clearing_dated_ahead_clears_away_what_was_written_before_it() {
     assert_eq!(diary.kind(at(1, 20)), Hold);
     diary.sit(at(1, 11), sit(180, Some(7)));
     assert_eq!(diary.kind(at(1, 20)), StepBack);
+}
+
+#[test]
+fn t5_whether_a_step_was_practised_since_going_back_is_known_while_something_lies_ahead() {
+    let rule = json!({"step_back": [{"when": away(5), "target": "first"}]});
+    let mut diary = Diary::begun(&with(rule));
+    diary.say(at(0, 9), to_step("c"));
+    diary.say(at(0, 10), to_step("b"));
+    diary.write(at(0, 11), at(90, 9), clearing(&[], false));
+    assert_eq!(verdict(&diary, 50, Part::StepBack), Unmet);
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    assert_eq!(verdict(&diary, 6, Part::StepBack), Met);
+}
+
+#[test]
+fn t5_f6_beside_something_ahead_a_clearing_clears_only_what_happened_and_was_written_before_it() {
+    let rule = json!({"step_back": [{"when": hurt(6, 1, 3), "target": "previous"}]});
+    // Written before the clearing and happened after it, or the other way; and both.
+    for (session, clears, expected) in
+        [((8, 9), (9, 8), Met), ((9, 7), (8, 8), Met), ((8, 8), (9, 9), Unmet)]
+    {
+        let mut diary = on_b(&with(rule.clone()));
+        let mut two = [(session, sit(180, Some(7)).what()), (clears, clearing(&[], true))];
+        two.sort_by_key(|((written, _), _)| *written);
+        for ((written, happened), what) in two {
+            diary.write(at(1, written), at(1, happened), what);
+        }
+        diary.write(at(1, 10), at(50, 9), clearing(&[], false));
+        assert_eq!(verdict(&diary, 1, Part::StepBack), expected, "{session:?} {clears:?}");
+    }
 }
