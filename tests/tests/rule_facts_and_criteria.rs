@@ -1,6 +1,8 @@
 //! Facts (F) and criteria (C): one test for each numbered sentence of the rule
 //! (core/src/progression/RULE.md), named after it. All diaries are invented.
 
+#[path = "rule_facts_and_criteria/afresh.rs"]
+mod afresh;
 mod rule_diary;
 
 use frond_core::diary::entry::{Content, Reason};
@@ -375,4 +377,85 @@ fn criterion_feels_ready_takes_the_answer_written_last_since_the_last_session() 
     assert_eq!(answered(&diary, 1), Met);
     diary.say(at(1, 14), clearing(&[], true));
     assert_eq!(answered(&diary, 1), Unmet);
+}
+
+#[test]
+fn f2_below_is_an_earlier_step_or_a_smaller_size_and_not_another_position() {
+    // The same size on the back, then sitting, then standing.
+    let mut steps = json!([step("a", 180), step("b", 180), step("c", 180)]);
+    steps[1]["position"] = json!("sitting");
+    steps[2]["position"] = json!("standing");
+    let mut rule = up(vec![comfort(1)]);
+    rule["step_back"] = json!([{"when": hurt(6, 1, 1), "target": "first"}]);
+    let mut diary = Diary::begun(&programme(1, steps, rule));
+    diary.say(at(0, 9), to_step("b"));
+    let sitting = Sit { position: Position::Sitting, ..sit(180, Some(1)) };
+    diary.sit(at(1, 9), sitting);
+    assert_eq!(diary.kind(at(1, 20)), StepUp);
+    let mut earlier = diary.clone();
+    earlier.sit(at(2, 9), sit(180, Some(9)));
+    assert_eq!(bars(&earlier, 2), [Bar::SmallerLast], "as on the step before");
+    assert_eq!(verdict(&earlier, 2, Part::StepBack), Unmet, "and in no window of ratings");
+    // A later step's position, at the same size: neither on the step nor below it.
+    diary.sit(at(2, 9), Sit { position: Position::Standing, ..sit(180, Some(9)) });
+    assert_eq!(bars(&diary, 2), [Bar::NotKnownUnmet]);
+    assert_eq!(verdict(&diary, 2, Part::StepBack), Met);
+}
+
+#[test]
+fn criterion_sessions_is_answered_the_same_with_and_without_reasons() {
+    let sessions = json!({"criterion": "sessions", "practised_days": 2, "within_days": 4});
+    let mut diary = on_b(&with(up(vec![sessions, comfort(1)])));
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    diary.sit(at(2, 9), sit(180, Some(1)));
+    // `kind` compares the two.
+    assert_eq!(diary.kind(at(2, 20)), StepUp);
+    assert_eq!(diary.kind(at(4, 20)), StepUp);
+    assert_eq!(diary.kind(at(5, 20)), Hold);
+}
+
+#[test]
+fn criterion_sign_free_days_counts_a_sign_from_the_clearing_that_closed_it() {
+    let mut diary = on_b(&with(up(vec![json!({"criterion": "sign_free_days", "days": 5})])));
+    let found = |diary: &Diary, day| verdict(diary, day, Part::StepUp);
+    let note = diary.say(at(1, 9), report(Sign::Spotting, Tier::Note));
+    let sign = diary.say(at(2, 9), report(Sign::Fever, Tier::Stop));
+    let naming = clearing(&[(sign, Sign::Fever), (note, Sign::Spotting)], false);
+    let first = diary.say(at(10, 9), naming.clone());
+    assert_eq!((found(&diary, 14), found(&diary, 15)), (Unmet, Met));
+    // Named again: it was closed already. A note needs no clearing and restarts nothing.
+    diary.say(at(13, 9), naming);
+    assert_eq!((found(&diary, 14), found(&diary, 15)), (Unmet, Met));
+    // Without the first clearing the second is what closed it.
+    diary.say(at(13, 10), strike(first));
+    assert_eq!((found(&diary, 17), found(&diary, 18)), (Unmet, Met));
+    // A note on a later day, and everything worked out again: it still counts for nothing.
+    diary.say(at(16, 9), report(Sign::Spotting, Tier::Note));
+    let stay = diary.say(at(16, 10), Content::StayHere { stay: true });
+    diary.say(at(16, 11), strike(stay));
+    assert_eq!((found(&diary, 17), found(&diary, 18)), (Unmet, Met));
+    assert_eq!(diary.kind(at(18, 20)), StepUp);
+    // Without any clearing the day of the report is left, though the sign is open.
+    let third = diary.say(at(16, 12), report(Sign::Fever, Tier::AskFirst));
+    let last = diary.say(at(20, 9), clearing(&[(third, Sign::Fever)], false));
+    assert_eq!((found(&diary, 24), found(&diary, 25)), (Unmet, Met));
+    diary.say(at(20, 10), strike(last));
+    assert_eq!((found(&diary, 20), found(&diary, 21)), (Unmet, Met));
+}
+
+#[test]
+fn criterion_steps_back_is_unknown_by_a_change_dated_ahead() {
+    for (times, expected) in [(1, Met), (2, Unknown), (3, Unmet)] {
+        let pause = json!({"criterion": "steps_back", "times": times, "within_days": 10});
+        let mut diary = on_b(&with(json!({"pause": [pause]})));
+        let sure = diary.say(at(3, 9), to_step("a"));
+        diary.say(at(3, 10), to_step("b"));
+        let ahead = diary.write(at(3, 11), at(50, 9), to_step("a"));
+        let found = finding(&diary, 4, Part::Pause);
+        assert_eq!((found.verdict, found.looked_at), (expected, 2), "{times}");
+        assert_eq!(found.entries, [sure, ahead]);
+        // Thirty days later the sure one is too long ago, and one alone lies ahead.
+        let found = finding(&diary, 34, Part::Pause);
+        assert_eq!((found.looked_at, found.entries), (1, vec![ahead]), "{times}");
+    }
 }

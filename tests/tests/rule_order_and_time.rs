@@ -263,6 +263,127 @@ fn t6_replay_sees_what_was_there_and_a_tried_rule_replaces_every_rule() {
     };
     assert_eq!(kinds(None), [Hold, Hold, Hold, Hold, Hold]);
     assert_eq!(kinds(Some(up(vec![comfort(1)]))), [Hold, Hold, Hold, Hold, StepUp]);
+    for (row, (entry, place)) in replay(&diary.0, None).unwrap().iter().zip(diary.0.iter().zip(1..))
+    {
+        assert_eq!((row.place, row.entry, row.written), (place, entry.id, entry.written));
+    }
     let pausing = json!({"pause": [hurt(5, 1, 1)]});
     assert_eq!(kinds(Some(pausing)), [Hold, Hold, Hold, PauseAndCall, PauseAndCall]);
+}
+
+#[test]
+fn t1_correcting_what_names_no_step_asks_nothing_again() {
+    let mut diary = on_b(&with(up(vec![json!({"criterion": "feels_ready"})])));
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    let answer = diary.say(at(1, 10), ready(false));
+    diary.say(at(1, 11), correction(answer, ready(true)));
+    assert_eq!(bars(&diary, 1), [], "the step is confirmed still");
+    assert_eq!(diary.kind(at(1, 20)), StepUp);
+}
+
+#[test]
+fn t1_an_entry_struck_twice_counts_again_when_both_strikes_are_struck() {
+    let mut diary = on_b(&with(up(vec![json!({"criterion": "feels_ready"})])));
+    let answer = diary.say(at(1, 10), ready(true));
+    let counts = |diary: &Diary| verdict(diary, 1, Part::StepUp) == Met;
+    let first = diary.say(at(1, 11), strike(answer));
+    let second = diary.say(at(1, 12), strike(answer));
+    assert!(!counts(&diary));
+    diary.say(at(1, 13), strike(first));
+    assert!(!counts(&diary), "one still lies on it");
+    let third = diary.say(at(1, 14), strike(second));
+    assert!(counts(&diary));
+    diary.say(at(1, 15), strike(third));
+    assert!(!counts(&diary));
+}
+
+#[test]
+fn t1_a_fold_that_was_stored_whole_takes_corrections_and_strikes() {
+    let mut diary = on_b(&easy());
+    let session = diary.sit(at(1, 9), sit(180, Some(8)));
+    let corrected = diary.say(at(1, 10), correction(session, sit(180, Some(9)).what()));
+    let struck = diary.say(at(1, 11), strike(corrected));
+    let stored = postcard::to_stdvec(&diary.fold()).unwrap();
+    for what in [
+        strike(session),
+        strike(corrected),
+        strike(struck),
+        correction(session, sit(180, Some(1)).what()),
+        correction(corrected, sit(150, Some(1)).what()),
+    ] {
+        let mut whole = diary.clone();
+        whole.say(at(1, 12), what);
+        let mut again: Fold = postcard::from_bytes(&stored).unwrap();
+        again.write(whole.0.last().unwrap()).unwrap();
+        assert_eq!(again.assess(&at(1, 20)), whole.assess(at(1, 20)));
+        assert_eq!(again.occasion(session), whole.fold().occasion(session));
+    }
+}
+
+#[test]
+fn t4_a_later_time_today_is_not_a_day_ahead() {
+    let mut diary = on_b(&with(json!({"pause": [away(30)]})));
+    diary.write(at(1, 9), at(1, 20), sit(180, Some(1)).what());
+    let found = diary.assess(at(1, 12));
+    assert_eq!(found.clock, Some(ClockDoubt::EntryAhead));
+    assert_eq!(found.findings[0].verdict, Unmet, "counted from today");
+    // Some minutes ahead are not ahead, though they lie on tomorrow's side of midnight.
+    let mut diary = on_b(&with(json!({"pause": [away(30)]})));
+    diary.write(at(1, 8), at(90, 8), to_step("c"));
+    diary.sit(ms(2 * DAY + 5 * MINUTE), sit(220, Some(1)));
+    let found = diary.assess(ms(2 * DAY - MINUTE));
+    assert_eq!(found.findings[0].verdict, Unmet);
+}
+
+#[test]
+fn t5_ten_minutes_from_now_do_not_lie_ahead_and_a_moment_more_does() {
+    let rule = json!({"step_back": [{"when": hurt(6, 1, 1), "target": "previous"}]});
+    let mut diary = on_b(&with(rule));
+    diary.write(at(1, 8), ms(DAY + 12 * HOUR), sit(180, Some(0)).what());
+    diary.sit(at(1, 9), sit(180, Some(7)));
+    let kind = |now: i64| diary.kind(ms(DAY + 12 * HOUR - 10 * MINUTE + now));
+    assert_eq!(kind(0), Hold, "the comfortable one is the latest");
+    assert_eq!(kind(-1), StepBack, "it goes by its place, before the other");
+}
+
+#[test]
+fn t5_a_clearing_dated_ahead_clears_away_what_was_written_before_it() {
+    let rule = json!({"step_back": [{"when": hurt(6, 1, 1), "target": "previous"}]});
+    let mut diary = on_b(&with(rule));
+    diary.sit(at(1, 9), sit(180, Some(7)));
+    assert_eq!(diary.kind(at(1, 20)), StepBack);
+    diary.write(at(1, 10), at(50, 9), clearing(&[], true));
+    assert_eq!(diary.kind(at(1, 20)), Hold);
+    diary.sit(at(1, 11), sit(180, Some(7)));
+    assert_eq!(diary.kind(at(1, 20)), StepBack);
+}
+
+#[test]
+fn t5_whether_a_step_was_practised_since_going_back_is_known_while_something_lies_ahead() {
+    let rule = json!({"step_back": [{"when": away(5), "target": "first"}]});
+    let mut diary = Diary::begun(&with(rule));
+    diary.say(at(0, 9), to_step("c"));
+    diary.say(at(0, 10), to_step("b"));
+    diary.write(at(0, 11), at(90, 9), clearing(&[], false));
+    assert_eq!(verdict(&diary, 50, Part::StepBack), Unmet);
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    assert_eq!(verdict(&diary, 6, Part::StepBack), Met);
+}
+
+#[test]
+fn t5_f6_beside_something_ahead_a_clearing_clears_only_what_happened_and_was_written_before_it() {
+    let rule = json!({"step_back": [{"when": hurt(6, 1, 3), "target": "previous"}]});
+    // Written before the clearing and happened after it, or the other way; and both.
+    for (session, clears, expected) in
+        [((8, 9), (9, 8), Met), ((9, 7), (8, 8), Met), ((8, 8), (9, 9), Unmet)]
+    {
+        let mut diary = on_b(&with(rule.clone()));
+        let mut two = [(session, sit(180, Some(7)).what()), (clears, clearing(&[], true))];
+        two.sort_by_key(|((written, _), _)| *written);
+        for ((written, happened), what) in two {
+            diary.write(at(1, written), at(1, happened), what);
+        }
+        diary.write(at(1, 10), at(50, 9), clearing(&[], false));
+        assert_eq!(verdict(&diary, 1, Part::StepBack), expected, "{session:?} {clears:?}");
+    }
 }

@@ -73,6 +73,23 @@ fn o1_just_before_an_entry_counts_too() {
 }
 
 #[test]
+fn o1_a_clearing_closes_what_was_met_just_before_it_and_not_what_is_met_just_after() {
+    // Nothing was written while the absence lasted but the clearing that ends it.
+    let mut diary = on_b(&with(json!({"pause": [away(10)]})));
+    diary.sit(at(1, 9), sit(180, Some(1)));
+    diary.say(at(12, 9), clearing(&[], true));
+    assert_eq!(diary.kind(at(12, 20)), Hold);
+    // It is told of later than a session that happened after it: that session is still met.
+    let mut diary = on_b(&with(json!({"pause": [hurt(8, 1, 1)]})));
+    diary.sit(at(1, 9), sit(180, Some(9)));
+    diary.write(at(1, 10), at(1, 8), clearing(&[], true));
+    diary.sit(at(1, 11), sit(180, Some(0)));
+    assert_eq!(diary.assess(at(1, 20)).pause.unwrap().latched_at, Some(5), "a new one");
+    diary.say(at(1, 12), clearing(&[], true));
+    assert_eq!(diary.kind(at(1, 20)), Hold);
+}
+
+#[test]
 fn o2_the_lowest_target_and_on_the_first_step_hold_and_tell() {
     let rule = json!({"step_back": [
         {"when": hurt(5, 1, 1), "target": "previous"}, {"when": hurt(7, 1, 1), "target": "first"}]});
@@ -314,4 +331,51 @@ fn a_trimmed_fold_asks_for_history_and_stays_as_it_was() {
         what: text,
     };
     assert_eq!(Fold::new(None).write(&entry), Err(FoldError::UnreadableProgramme { place: 1 }));
+}
+
+#[test]
+fn o2_on_the_first_step_there_is_nothing_to_lead_back_to() {
+    let rule = json!({"step_back": [{"when": hurt(5, 1, 1), "target": "first"}]});
+    let mut diary = Diary::begun(&with(rule));
+    diary.sit(at(1, 9), sit(150, Some(9)));
+    assert_eq!(finding(&diary, 1, Part::StepBack).target, None);
+    diary.say(at(1, 10), to_step("b"));
+    assert_eq!(finding(&diary, 1, Part::StepBack).target, Some(token("a")));
+}
+
+#[test]
+fn o3_only_a_restore_has_to_be_confirmed_as_one() {
+    let mut diary = Diary::default();
+    diary.say(at(0, 8), accept(&easy()));
+    assert_eq!(bars(&diary, 0), [Bar::StepNotConfirmed]);
+}
+
+#[test]
+fn s1_only_a_clearing_written_after_a_sign_was_raised_closes_it() {
+    let mut diary = on_b(&easy());
+    let sign = diary.say(at(1, 9), report(Sign::Fever, Tier::AskFirst));
+    let note = diary.say(at(1, 10), report(Sign::Spotting, Tier::Note));
+    let named = [(sign, Sign::Fever), (note, Sign::Spotting)];
+    diary.say(at(1, 11), clearing(&named, false));
+    diary.say(at(1, 12), correction(sign, report(Sign::Fever, Tier::Stop)));
+    let open = |diary: &Diary| diary.fold().open_signs().len();
+    assert_eq!(open(&diary), 1);
+    // Everything worked out again: the clearing before it still does not close it, and a note is not open.
+    let stay = diary.say(at(1, 13), Content::StayHere { stay: true });
+    diary.say(at(1, 14), strike(stay));
+    assert_eq!((open(&diary), diary.kind(at(1, 20))), (1, PauseAndCall));
+    diary.say(at(1, 15), clearing(&named, false));
+    assert_eq!((open(&diary), diary.kind(at(1, 20))), (0, Hold));
+}
+
+#[test]
+fn s4_a_revision_may_change_the_rule_on_a_step_that_goes_on() {
+    let mut diary = on_b(&easy());
+    let rated = Sit { after: Some(2), ..sit(180, Some(1)) };
+    diary.sit(at(1, 9), rated);
+    let after =
+        json!({"criterion": "discomfort_at_most", "rating": "after", "at_most": 3, "last": 1});
+    diary.say(at(2, 9), accept(&programme(2, ladder(), up(vec![after]))));
+    diary.say(at(2, 10), confirm("b"));
+    assert_eq!(diary.kind(at(2, 20)), StepUp, "by a rating that was not asked for before");
 }

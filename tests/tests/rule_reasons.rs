@@ -4,7 +4,11 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "tests may fail loudly")]
 
+#[path = "rule_reasons/handed_out.rs"]
+mod handed_out;
 mod rule_diary;
+#[path = "rule_reasons/trimmed.rs"]
+mod trimmed;
 
 use frond_core::diary::entry::{Content, EntryId, Reason};
 use frond_core::progression::{Basis, Fold, FoldError, Missing, Part, Verdict};
@@ -159,6 +163,23 @@ fn d2_a_rating_that_could_settle_it_may_be_that_of_the_peak() {
     let unrated = diary.sit(at(4, 9), after(Some(1), None));
     let since = vec![first, unpeaked, unrated];
     assert_eq!(found(&diary, 4, StepUp), (Unknown, since, 3, ratings(&[unpeaked, unrated])));
+}
+
+#[test]
+fn d2_the_earliest_session_itself_may_lack_the_rating() {
+    let after = |last| json!({"criterion": "discomfort_at_most", "rating": "after", "at_most": 3, "last": last});
+    let mut diary = on_b(&with(up(vec![after(1)])));
+    let unpeaked = diary.sit(at(1, 9), Sit { after: Some(1), ..sit(180, None) });
+    assert_eq!(found(&diary, 1, StepUp), (Unknown, vec![unpeaked], 1, ratings(&[unpeaked])));
+    let lacking = diary.sit(at(2, 9), sit(180, Some(1)));
+    assert_eq!(found(&diary, 2, StepUp), (Unknown, vec![lacking], 1, ratings(&[lacking])));
+    // After a gap the first session is where it begins.
+    let mut rule = up(vec![after(1)]);
+    rule["after_gap_days"] = json!(5);
+    let mut diary = on_b(&with(rule));
+    diary.sit(at(1, 9), Sit { after: Some(1), ..sit(180, None) });
+    let unpeaked = diary.sit(at(6, 9), Sit { after: Some(1), ..sit(180, None) });
+    assert_eq!(found(&diary, 6, StepUp), (Unknown, vec![unpeaked], 1, ratings(&[unpeaked])));
 }
 
 #[test]

@@ -17,7 +17,7 @@ use crate::safety::HoldCondition;
 use crate::sealing::VerifyKey;
 
 /// The version of the snapshot's content. A snapshot of another version is rebuilt, never read.
-const VERSION: u16 = 8;
+const VERSION: u16 = 9;
 
 /// How many entry ids are remembered, to recognise a request asked twice.
 const IDS: usize = 1024;

@@ -79,7 +79,6 @@ pub(super) struct Course {
     pub backs: Vec<WentBack>,
     /// Days off, both ends included, merged and in order.
     pub off: Vec<(Day, Day)>,
-    pub screened: Option<Stamp>,
     /// Everything but sessions that T5 lets go by place: step namings, acceptances, clearings.
     pub milestones: Vec<Key>,
     /// The latest time in `milestones`, in milliseconds since 1970.
@@ -157,7 +156,6 @@ impl Course {
             Tale::Stay { stay } => self.stay = Some((place, *stay)),
             Tale::Off { from, to } => self.take_off(*from, *to),
             Tale::TimeConfirmed => self.time_confirmed = place,
-            Tale::Screened { at } => self.screened = Some(*at),
             // A programme that could not be read never gets here: writing it is refused.
             Tale::Session { .. } | Tale::Plain | Tale::Accepted { plan: None, .. } => {}
         }
@@ -247,14 +245,13 @@ impl Course {
 
     /// F6: happened before a clearing and written before it.
     pub(super) fn cleared_away(&self, key: Key) -> bool {
-        let clears = |closing: Key| closing.place > key.place && closing.t >= key.t;
-        // The last clearing decides nearly always.
-        match self.closing {
-            Some(last) if last.place > key.place => {
-                clears(last) || self.closings().any(|closing| clears(closing.key))
-            }
-            _ => false,
-        }
+        // Clearings stand in the order of their places, and the last one decides nearly always.
+        let written_later = |cleared: &&Cleared| cleared.key.place > key.place;
+        self.cleared
+            .iter()
+            .rev()
+            .take_while(written_later)
+            .any(|cleared| cleared.closes && cleared.key.t >= key.t)
     }
 
     /// F5: the earliest time from which something counts for going up, by the clearings.

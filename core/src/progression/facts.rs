@@ -155,7 +155,7 @@ impl StepFacts {
 
     /// Whether the session at `at` in the line comes after a gap is looked up anew.
     pub(super) fn look_for_gap(&mut self, at: usize, rule: Option<&Rule>, began: Key, line: &Line) {
-        let Some(seen) = line.seen.get(at).filter(|seen| seen.key > began) else { return };
+        let Some(seen) = line.seen.get(at) else { return };
         take_by(&mut self.gaps, seen.key, |gap| gap.key);
         let before = at.checked_sub(1).and_then(|before| line.seen.get(before));
         let days = rule.and_then(|rule| rule.after_gap_days).map(|days| i32::from(days.get()));
@@ -234,10 +234,10 @@ impl StepFacts {
             || (self.since_trimmed && self.since.first().is_none_or(|first| t < first.key.t))
     }
 
-    /// Drops what no evaluation in order can need. `days` is the most days with a full session that
-    /// the rule asks for; `by_time` is where facts start by clearings and erased entries; no session
-    /// before `settled` will be told any more.
-    pub(super) fn trim(&mut self, days: usize, by_time: Key, settled: Option<Key>) {
+    /// Drops what no evaluation in order can need. `within` is how many days back the rule looks for full
+    /// sessions; `by_time` is where facts start by clearings and erased entries; no session before
+    /// `settled` will be told any more.
+    pub(super) fn trim(&mut self, within: i32, by_time: Key, settled: Option<Key>) {
         self.since_trimmed |= self.since.len() > NAMED;
         keep_last(&mut self.since, NAMED);
         self.window_trimmed |= self.window.len() > NAMED;
@@ -276,19 +276,11 @@ impl StepFacts {
             for full in list.iter_mut() {
                 rank(full.key, &mut full.rank);
             }
-            let mut distinct = Vec::new();
-            let mut kept = 0;
-            for full in list.iter().rev() {
-                // Two more, because days go by each session's own offset.
-                if kept >= NAMED && distinct.len() >= days + 2 {
-                    break;
-                }
-                kept += 1;
-                if distinct.len() < days + 2 && !distinct.contains(&full.day) {
-                    distinct.push(full.day);
-                }
-            }
-            keep_last(list, kept);
+            let Some(last) = list.last().map(|last| last.day) else { continue };
+            // Some days more, because days go by each session's own offset.
+            let outside = |full: &Full| days_between(full.day, last) >= within.saturating_add(3);
+            let outside = list.iter().take_while(|full| outside(full)).count();
+            keep_last(list, NAMED.max(list.len() - outside));
         }
         let dropped = self.ups.len().saturating_sub(NAMED);
         self.ups.drain(..dropped);
@@ -329,3 +321,6 @@ pub(super) struct Floor {
     /// A gap runs up to now: nothing counts.
     pub nothing: bool,
 }
+
+#[cfg(test)]
+mod tests;

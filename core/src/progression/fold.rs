@@ -15,7 +15,7 @@ use super::facts::StepFacts;
 use super::latch::Latch;
 use super::lens::Lens;
 use super::line::{Key, Line, RawId, Rung, Seen, When};
-use super::log::{Log, Root, Tale, Version};
+use super::log::{Log, Tale, Version};
 use super::outcome::{Assessment, Outcome};
 use super::signs::Signs;
 use crate::diary::entry::{Content, Entry, Place, SignNoted};
@@ -332,8 +332,7 @@ impl Fold {
     fn rewrite(&mut self, root: usize, place: Place, change: impl FnOnce(&mut Log)) {
         let Some(log) = &mut self.kept.log else { return };
         let Some(before) = log.roots.get(root) else { return };
-        let (is_session, is_plain) = (before.is_session(), before.is_plain());
-        let names_step = before.names_step();
+        let (is_session, names_step) = (before.is_session(), before.names_step());
         let old = before.session().map(|(practice, seen)| (practice.clone(), seen.key));
         change(log);
         if is_session {
@@ -353,10 +352,7 @@ impl Fold {
         if names_step {
             self.kept.disturbed = place;
         }
-        let is_plain = is_plain && log.roots.get(root).is_some_and(Root::is_plain);
-        if !is_plain {
-            self.build_course();
-        }
+        self.build_course();
     }
 
     /// The course from all entries that count, in order of place.
@@ -460,6 +456,11 @@ impl Fold {
 impl Kept {
     fn afresh_after(&mut self, millis: i64) {
         self.afresh_after = self.afresh_after.max(Some(millis));
+    }
+
+    /// S4: whether the step in use was confirmed after the last entry that asks for it.
+    pub(super) fn confirmed(&self) -> bool {
+        self.course.confirmed > self.disturbed.max(self.restored_mark).max(self.course.asked)
     }
 
     pub(super) fn floor_by_time(&self) -> Key {

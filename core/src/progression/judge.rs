@@ -232,7 +232,7 @@ impl<'a> Lens<'a> {
         let below = ground.last.is_some_and(|last| ground.rung.below(last));
         [
             (self.doubt.is_some(), Bar::UnsureClock),
-            (!self.confirmed(), Bar::StepNotConfirmed),
+            (!kept.confirmed(), Bar::StepNotConfirmed),
             (self.day > review_by, Bar::ReviewPassed),
             (kept.course.stays(), Bar::StayHere),
             (kept.missing_mark > kept.course.last_clearing(), Bar::EntriesMissing),
@@ -242,12 +242,6 @@ impl<'a> Lens<'a> {
         ]
         .into_iter()
         .filter_map(|(bars, bar)| bars.then_some(bar))
-    }
-
-    /// S4: whether the step in use was confirmed after the last entry that asks for it.
-    pub(super) fn confirmed(&self) -> bool {
-        let kept = &self.fold.kept;
-        kept.course.confirmed > kept.disturbed.max(kept.restored_mark).max(kept.course.asked)
     }
 
     fn basis(&self) -> Basis {
@@ -263,7 +257,7 @@ impl<'a> Lens<'a> {
                 rule_of: rule_of(plan),
                 step: current.id.clone(),
                 began: current.at,
-                confirmed: self.confirmed(),
+                confirmed: self.fold.kept.confirmed(),
                 has_rule: self.fold.rule_on(&rung).is_some(),
             },
         }

@@ -193,13 +193,10 @@ impl Line {
     }
 }
 
-/// Inserts into a list kept sorted by key; says where. Usually at the end.
+/// Inserts into a list kept sorted by key; says where.
 pub(super) fn put_by<T>(list: &mut Vec<T>, item: T, key: impl Fn(&T) -> Key) -> usize {
     let mine = key(&item);
-    let at = match list.last() {
-        Some(last) if key(last) >= mine => list.partition_point(|other| key(other) < mine),
-        _ => list.len(),
-    };
+    let at = list.partition_point(|other| key(other) < mine);
     list.insert(at, item);
     at
 }

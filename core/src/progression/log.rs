@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 
 use super::line::{Day, RawId, Seen, When};
 use super::signs::{RawKey, raw};
-use crate::diary::entry::{Asked, Content, Entry, FeelsReady, Place, ScreeningAnswer};
+use crate::diary::entry::{Content, Entry, FeelsReady, Place};
 use crate::moment::Stamp;
 use crate::programme::plan::Programme;
 use crate::programme::values::{Practice, StepId};
@@ -50,10 +50,6 @@ pub(super) enum Tale {
         to: Day,
     },
     TimeConfirmed,
-    /// The whole list of cautions was answered at this time.
-    Screened {
-        at: Stamp,
-    },
     /// Nothing more than the signs noted when it was written.
     Plain,
 }
@@ -87,11 +83,6 @@ impl Tale {
                 Self::Off { from: from.num_days_from_ce(), to: to.num_days_from_ce() }
             }
             Content::TimeConfirmed {} => Self::TimeConfirmed,
-            Content::ScreeningAnswered { asked: Asked::FullList, answer, .. }
-                if *answer != ScreeningAnswer::NotToday =>
-            {
-                Self::Screened { at: entry.happened }
-            }
             _ => Self::Plain,
         }
     }
@@ -154,11 +145,6 @@ impl Root {
         seen.flagged = flagged;
         seen.lag = version.written.max(first_written).saturating_sub(earliest);
         Some((practice, seen))
-    }
-
-    /// Whether nothing in force hangs on it, in any version.
-    pub(super) fn is_plain(&self) -> bool {
-        self.versions.iter().all(|version| matches!(version.tale, Tale::Plain))
     }
 
     /// Whether it is a session.

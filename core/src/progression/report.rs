@@ -88,9 +88,7 @@ impl Fold {
     /// Whether the step in use is confirmed (S4); true where there is none.
     #[must_use]
     pub fn step_confirmed(&self) -> bool {
-        let kept = &self.kept;
-        kept.course.step.is_none()
-            || kept.course.confirmed > kept.disturbed.max(kept.restored_mark).max(kept.course.asked)
+        self.kept.course.step.is_none() || self.kept.confirmed()
     }
 
     /// Signs above `note` that are open, oldest first.
@@ -163,11 +161,5 @@ impl Fold {
     pub fn is_off(&self, day: NaiveDate) -> bool {
         let day = day.num_days_from_ce();
         self.kept.course.off.iter().any(|(from, to)| (*from..=*to).contains(&day))
-    }
-
-    /// When the whole list of cautions was last answered.
-    #[must_use]
-    pub fn last_full_screening(&self) -> Option<Stamp> {
-        self.kept.course.screened
     }
 }

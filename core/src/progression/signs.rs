@@ -135,3 +135,6 @@ impl Signs {
         self.known.retain(|key, _| open.contains(key));
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -13,15 +13,15 @@ impl Fold {
     /// with [`super::FoldError::NeedsHistory`].
     pub fn trim(&mut self) {
         self.kept.log = None;
-        let days = self
+        let within = self
             .rung()
             .and_then(|rung| self.rule_on(&rung))
             .and_then(|rule| rule.step_up.as_ref())
             .map(|up| {
-                // How many full sessions each may still need. No default: one that is forgotten here would be
-                // answered wrongly, and only once the diary is opened again.
+                // How many days back each looks for full sessions. No default: one that is forgotten here would
+                // be answered wrongly, and only once the diary is opened again.
                 up.all_of.iter().map(|criterion| match criterion {
-                    UpCriterion::Sessions { practised_days, .. } => practised_days.get(),
+                    UpCriterion::Sessions { within_days, .. } => i32::from(within_days.get()),
                     // The first looks at no more than the newest fifty, which are kept in any case.
                     UpCriterion::DiscomfortAtMost { .. }
                     | UpCriterion::DaysOnStep { .. }
@@ -48,7 +48,7 @@ impl Fold {
         let cut = line.and_then(|line| line.cut);
         let settled = cut.and(line).and_then(|line| line.seen.first()).map(|seen| seen.key);
         let by_time = kept.floor_by_time();
-        kept.facts.trim(usize::from(days), by_time, settled);
+        kept.facts.trim(within, by_time, settled);
         if let Some(cut) = cut {
             kept.course.answers.retain(|answer| answer.key.t > cut.t);
         }
@@ -92,3 +92,6 @@ fn trim_line(line: &mut Line, needed: Option<Key>, milestones: &[Key]) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

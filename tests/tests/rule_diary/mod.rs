@@ -7,8 +7,8 @@ use std::sync::Arc;
 
 use chrono::FixedOffset;
 use frond_core::diary::entry::{
-    Answer, Asked, ClockChange, Content, Ended, Entry, EntryId, FeelsReady, Ratings, Reason,
-    ScreeningAnswer, Session, SignKey, SignNoted, UsedPart, Why,
+    Answer, ClockChange, Content, Ended, Entry, EntryId, FeelsReady, Ratings, Reason, Session,
+    SignKey, SignNoted, UsedPart, Why,
 };
 use frond_core::moment::Stamp;
 use frond_core::programme::plan::Programme;
@@ -184,13 +184,6 @@ pub fn jumped() -> Content {
 }
 pub fn missing() -> Content {
     Content::MissingMark { entries: Count::new(1).unwrap(), after: None, before: None }
-}
-pub fn screened() -> Content {
-    Content::ScreeningAnswered {
-        asked: Asked::FullList,
-        answer: ScreeningAnswer::NothingNew,
-        signs: Vec::new(),
-    }
 }
 pub fn revision(number: u64) -> Revision {
     Revision::new(number).unwrap()

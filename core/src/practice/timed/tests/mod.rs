@@ -129,6 +129,16 @@ fn w5_stop_is_heard_in_every_state_and_is_final() {
 }
 
 #[test]
+fn w4_a_pause_counts_nothing_and_going_on_counts_again() {
+    let at = |second: u64| tick(1, second, second as i64);
+    let begun = timer(&[(10, 20)], &at(0)).after(Event::Begin { part: 0 }, &at(0));
+    let paused = begun.after(Event::Pause, &at(3));
+    assert_eq!((paused.state(), paused.view(&at(9)).total_millis), (State::Paused, 3_000));
+    let on = paused.after(Event::GoOn, &at(9));
+    assert_eq!((on.state(), on.view(&at(11)).total_millis), (State::Running, 5_000));
+}
+
+#[test]
 fn w5_enough_before_the_least_of_the_last_part_is_a_stop() {
     let begun = timer(&[(10, 20)], &tick(1, 0, 0)).after(Event::Begin { part: 0 }, &tick(1, 0, 0));
     let ended = |second: u64| {
