@@ -388,7 +388,12 @@ fn what_this_phone_can_still_show_is_said_honestly() {
         reminders: true,
         leaves: true,
     };
+    // Where pictures of the screen can be taken it is not said that they are kept from being taken.
+    let pictures = home.still(Request::Shows(Covered { pictures: false, ..all }));
     let all = home.still(Request::Shows(all));
+    let screen = |shows: &Value| shows["parts"][4]["frond"].clone();
+    assert_ne!(screen(&pictures), screen(&all));
+    assert_ne!(screen(&pictures), screen(&none));
     // Nothing is claimed but what the shell said that it does.
     for (at, part) in all["parts"].as_array().unwrap().iter().enumerate() {
         let same = part == &none["parts"][at];

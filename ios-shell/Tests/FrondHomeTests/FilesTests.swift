@@ -19,6 +19,8 @@ struct FilesTests {
         #expect(Incoming.text("nothing of ours", most: 100) == nil)
         #expect(Incoming.text("FROND:" + String(repeating: "A", count: 95), most: 100) == .tooLarge)
         #expect(Incoming.of(try #require(URL(string: "https://example.org/frond:abc")), most: 100) == nil)
+        // A code is in capital letters, and a camera hands over what it reads.
+        #expect(Incoming.of(try #require(URL(string: "FROND:ABC")), most: 100) == .link("FROND:ABC"))
         let file = URL(fileURLWithPath: "/nowhere/plan.json")
         #expect(Incoming.of(file, most: 100) == .file(file))
     }

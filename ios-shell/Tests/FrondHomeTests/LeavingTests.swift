@@ -13,7 +13,7 @@ struct LeavingTests {
         lock.behind(at: 1000, after: 120_000)
         #expect(!lock.isOver(at: 120_999))
         #expect(lock.isOver(at: 121_000))
-        lock.behind(at: 100_000, after: 0)
+        lock.behind(at: 100_000, after: 120_000)
         let over = lock.inFront(at: 121_000)
         #expect(over, "the first time behind counts")
         let anew = lock.inFront(at: 10_000_000)

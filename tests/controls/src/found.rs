@@ -17,14 +17,23 @@ const PACKAGES: [(&str, &str); 4] = [
     ("tests", "frond-tests"),
 ];
 
-/// The names of the test functions in a file of Rust.
-pub fn names(source: &str) -> impl Iterator<Item = &str> {
+/// The names of the test functions in a file: a mark, and then the function, on the same line or a later one.
+pub fn names<'a>(
+    source: &'a str,
+    mark: &'a str,
+    function: &'a str,
+) -> impl Iterator<Item = &'a str> {
     let mut marked = false;
     source.lines().map(str::trim_start).filter_map(move |line| {
-        marked |= line.starts_with("#[test]");
-        let rest = line.strip_prefix("fn ").filter(|_| marked)?;
+        let rest = line.strip_prefix(mark);
+        marked |= rest.is_some();
+        let name = match rest {
+            Some(rest) => rest.split_once(function)?.1,
+            None => line.strip_prefix(function).filter(|_| marked)?,
+        };
         marked = false;
-        rest.split(['(', '<']).next()
+        // Kotlin writes a name with spaces between back-quotes.
+        name.trim_start_matches('`').split(['`', '(', '<']).next()
     })
 }
 
@@ -38,7 +47,7 @@ pub fn homes(from: &Path, wanted: &BTreeSet<&str>) -> Result<BTreeSet<Home>, Fai
     for path in project::files(from)? {
         let Some(home) = home(&path) else { continue };
         let text = fs::read_to_string(from.join(&path))?;
-        for name in names(&text).filter(|name| wanted.contains(name)) {
+        for name in names(&text, "#[test]", "fn ").filter(|name| wanted.contains(name)) {
             missing.remove(name);
             homes.insert(home.clone());
         }
@@ -83,4 +92,23 @@ pub fn command(homes: &BTreeSet<Home>) -> Vec<String> {
         command.extend(["--test".to_owned(), name.clone()]);
     }
     command
+}
+
+#[cfg(test)]
+mod tests {
+    use super::names;
+
+    #[test]
+    fn tests_are_found_in_each_language() {
+        let found = |source: &'static str, mark, function| -> Vec<&str> {
+            names(source, mark, function).collect()
+        };
+        let rust = "#[test]\n#[ignore]\nfn one() {}\nfn helper() {}\n";
+        assert_eq!(found(rust, "#[test]", "fn "), ["one"]);
+        let kotlin = "@Test\nfun `two words`() {}\n@Test fun three() {}\nfun helper() {}\n";
+        assert_eq!(found(kotlin, "@Test", "fun "), ["two words", "three"]);
+        let swift = "@Test func four() {}\n@Test(arguments: [\n1,\n])\nfunc five(_ one: Int) {}\n\
+                     @Test(\"Six\", arguments: [1]) func six(one: Int) {}\nfunc helper() {}\n";
+        assert_eq!(found(swift, "@Test", "func "), ["four", "five", "six"]);
+    }
 }

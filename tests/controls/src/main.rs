@@ -15,9 +15,9 @@
     )
 )]
 
-mod android;
 mod found;
 mod removals;
+mod shells;
 mod tell;
 mod weave;
 
@@ -39,6 +39,7 @@ use frond_mutants::project;
 
 use found::Home;
 use removals::Removal;
+use shells::Place;
 
 /// What became of a removal: the test that failed, or none.
 pub struct Line<'a> {
@@ -61,7 +62,7 @@ fn main() -> ExitCode {
             }
         },
         _ => {
-            eprintln!("controls PROJECT FOLDER [H17 ...]");
+            eprintln!("controls PROJECT FOLDER [--android | --ios] [H17 ...]");
             ExitCode::from(2)
         }
     }
@@ -101,20 +102,25 @@ fn show<'a>(
     let root = to.join("copy");
     fs::create_dir_all(&root)?;
     copy(from, &root, all)?;
-    let on_android = only.first().is_some_and(|first| first == "--android");
-    let only = only.get(usize::from(on_android)..).unwrap_or_default();
+    let shell = only.first().and_then(|first| shells::asked(first));
+    let only = only.get(usize::from(shell.is_some())..).unwrap_or_default();
     let asked = |one: &Removal| only.is_empty() || only.contains(&format!("H{}", one.hazard));
-    let chosen: Vec<&Removal> =
-        all.iter().filter(|one| asked(one) && android::is_one(one) == on_android).collect();
-    let built = to.join("built");
-    if on_android {
-        let shown = android::show(from, &root, &built, &chosen)?;
-        fs::write(to.join("table-android.md"), tell::table(&shown.lines))?;
+    let here =
+        |one: &Removal| shells::of(one).map(|of| of.option) == shell.map(|shell| shell.option);
+    let chosen: Vec<&Removal> = all.iter().filter(|one| asked(one) && here(one)).collect();
+    if chosen.is_empty() {
+        return Err("nothing in the list is of that kind".into());
+    }
+    let place = Place { from: from.to_path_buf(), root: root.clone(), to: to.to_path_buf() };
+    if let Some(shell) = shell {
+        let shown = shells::show(shell, &place, &chosen)?;
+        let table = format!("table-{}.md", shell.option.trim_start_matches('-'));
+        fs::write(to.join(table), tell::table(&shown.lines))?;
         return Ok(shown);
     }
     let names: BTreeSet<&str> = chosen.iter().flat_map(|one| one.tests.iter().copied()).collect();
     let homes = found::homes(from, &names)?;
-    let programs = build(&root, &built, &homes)?;
+    let programs = build(&root, &place.target(), &homes)?;
     let mut places = BTreeMap::new();
     for program in &programs {
         for path in listed(program, &[])? {
@@ -161,11 +167,13 @@ fn copy(from: &Path, root: &Path, all: &[Removal]) -> Result<(), Failure> {
             fs::set_permissions(root.join(path), fs::metadata(from.join(path))?.permissions())?;
         }
     }
-    let (name, text) = android::SWITCH;
     let mut kept: HashSet<PathBuf> = files.into_iter().collect();
-    if all.iter().any(android::is_one) {
-        project::put(root, Path::new(name), text.as_bytes())?;
-        kept.insert(PathBuf::from(name));
+    for shell in shells::ALL {
+        if all.iter().filter_map(shells::of).any(|of| of.option == shell.option) {
+            let (name, text) = shell.switch;
+            project::put(root, Path::new(name), text.as_bytes())?;
+            kept.insert(PathBuf::from(name));
+        }
     }
     project::forget(root, Path::new(""), &kept)
 }

@@ -6,7 +6,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use crate::removals::{self, Removal};
-use crate::{android, found, weave};
+use crate::{found, shells, weave};
 
 fn project() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../..")
@@ -54,14 +54,21 @@ fn every_removal_fits_the_code_of_today() {
 #[test]
 fn every_test_that_is_named_exists() {
     let all = removals::all();
-    let names = |android: bool| -> BTreeSet<&str> {
-        let of = all.iter().filter(|one| android::is_one(one) == android);
+    let names = |option: Option<&str>| -> BTreeSet<&str> {
+        let of = all.iter().filter(|one| shells::of(one).map(|shell| shell.option) == option);
         of.flat_map(|one| one.tests.iter().copied()).collect()
     };
-    assert!(names(false).len() > 60 && names(true).len() > 8);
-    found::homes(&project(), &names(false)).unwrap();
-    android::classes(&project(), &names(true)).unwrap();
-    assert!(found::homes(&project(), &BTreeSet::from(["there_is_no_such_test"])).is_err());
+    let nowhere = BTreeSet::from(["there_is_no_such_test"]);
+    assert!(names(None).len() > 60);
+    found::homes(&project(), &names(None)).unwrap();
+    assert!(found::homes(&project(), &nowhere).is_err());
+    for shell in shells::ALL {
+        let names = names(Some(shell.option));
+        assert!(names.len() > 8, "{}", shell.name);
+        shells::files(shell, &project(), &names).unwrap();
+        assert!(shells::files(shell, &project(), &nowhere).is_err());
+        assert!(!project().join(shell.switch.0).exists(), "the switch stands in the copy alone");
+    }
 }
 
 #[test]
@@ -116,4 +123,8 @@ fn what_does_not_fit_is_said() {
     assert!(weave::woven(&project(), &[with("pub ")]).is_err(), "more than once");
     let within = [with("pub enum Tier"), with("enum Tier")];
     assert!(weave::woven(&project(), &within).is_err(), "one within the other");
+    let file = "ios-shell/Sources/FrondHome/Ways/Ways.swift";
+    let swift = |to| Removal { file, to, ..with("at: does, view, beside.words") };
+    assert!(weave::woven(&project(), &[swift("REMOVED ? x : y")]).is_ok());
+    assert!(weave::woven(&project(), &[swift("x")]).is_err(), "in Swift the text says when");
 }

@@ -8,6 +8,7 @@ use std::path::{Path, PathBuf};
 use frond_mutants::{Failure, project};
 
 use crate::removals::Removal;
+use crate::shells;
 
 /// Stands in the text of a removal for "this removal acts", where the usual form does not fit.
 pub const REMOVED: &str = "REMOVED";
@@ -34,11 +35,11 @@ pub fn place(text: &str, removal: &Removal) -> Result<Range<usize>, Failure> {
 
 /// What asks in a file whether the removal of this number acts.
 fn switch(removal: &Removal) -> String {
-    let (file, number) = (removal.file, removal.number());
-    match file {
-        _ if file.ends_with(".kt") => format!("frond.home.removed({number})"),
-        _ if file.starts_with("core/") => format!("crate::mutant({number})"),
-        _ => format!("frond_core::mutant({number})"),
+    let number = removal.number();
+    match shells::of(removal) {
+        Some(shell) => format!("{}({number})", shell.asks),
+        None if removal.file.starts_with("core/") => format!("crate::mutant({number})"),
+        None => format!("frond_core::mutant({number})"),
     }
 }
 
@@ -77,6 +78,10 @@ pub fn woven(from: &Path, all: &[Removal]) -> Result<BTreeMap<PathBuf, String>, 
         let mut placed: BTreeMap<(usize, usize), Vec<&Removal>> = BTreeMap::new();
         for removal in removals {
             let at = place(&text, removal)?;
+            // The usual forms are Rust's.
+            if shells::of(removal).is_some() && !removal.to.contains(REMOVED) {
+                return Err(format!("{file}: {REMOVED} is not said: {}", removal.to).into());
+            }
             placed.entry((at.start, at.end)).or_default().push(removal);
         }
         let mut said = String::new();

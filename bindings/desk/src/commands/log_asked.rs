@@ -73,13 +73,27 @@ fn size(form: &LogSessionScreen) -> Result<Size, Failure> {
         page.point(&choice.label);
     }
     page.show();
+    meant(
+        |size| form.sizes.iter().any(|choice| choice.widest_diameter_tenths_mm == size),
+        || {
+            until("mm:", "Type millimetres, such as 15 or 16.5.", |typed| {
+                args::size(typed.trim_end_matches("mm").trim_end()).ok()
+            })
+        },
+        |size| yes(&format!("{size}: {}", form.size_other)),
+    )
+}
+
+/// The size that was typed, where the plan has it or she is `sure` of it; otherwise it is typed anew.
+fn meant(
+    known: impl Fn(Size) -> bool,
+    mut typed: impl FnMut() -> Result<Size, Failure>,
+    mut sure: impl FnMut(Size) -> Result<bool, Failure>,
+) -> Result<Size, Failure> {
     loop {
-        let typed = until("mm:", "Type millimetres, such as 15 or 16.5.", |typed| {
-            args::size(typed.trim_end_matches("mm").trim_end()).ok()
-        })?;
-        let known = form.sizes.iter().any(|choice| choice.widest_diameter_tenths_mm == typed);
-        if known || yes(&format!("{typed}: {}", form.size_other))? {
-            return Ok(typed);
+        let size = typed()?;
+        if known(size) || sure(size)? {
+            return Ok(size);
         }
     }
 }
@@ -128,4 +142,32 @@ fn signs(form: &LogSessionScreen, place: &mut Place) -> Result<Vec<Sign>, Failur
             .collect();
         chosen.filter(|signs| !signs.is_empty())
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn h2_a_size_that_the_plan_does_not_have_is_asked_about_a_second_time() {
+        let mm = |typed| args::size(typed).unwrap();
+        let answered = |answers: &[bool]| {
+            let mut typed = ["2", "15.5", "22"].map(mm).into_iter();
+            let mut answers = answers.iter().copied();
+            let mut asked = Vec::new();
+            let size = meant(
+                |size| size == mm("22"),
+                || typed.next().ok_or_else(|| Failure::input("nothing more is typed")),
+                |size| {
+                    asked.push(size);
+                    answers.next().ok_or_else(|| Failure::input("nothing more is answered"))
+                },
+            );
+            (size.ok(), asked)
+        };
+        // The label of a trainer, typed for its size; a size she means; one of the plan's, not asked about.
+        assert_eq!(answered(&[false, true]), (Some(mm("15.5")), vec![mm("2"), mm("15.5")]));
+        assert_eq!(answered(&[false, false]), (Some(mm("22")), vec![mm("2"), mm("15.5")]));
+        assert_eq!(answered(&[]), (None, vec![mm("2")]), "without an answer nothing is taken");
+    }
 }

@@ -1,6 +1,7 @@
 //! What is removed, hazard by hazard: the list that a new control gets a line in.
 
 mod android;
+mod ios;
 mod people;
 mod practice;
 mod rule;
@@ -43,6 +44,7 @@ impl Removal {
 pub fn all() -> Vec<Removal> {
     let mut all: Vec<Removal> = [
         android::ALL,
+        ios::ALL,
         rule::ALL,
         practice::ALL,
         people::ALL,

@@ -5,6 +5,7 @@ use super::Removal;
 const SUGGESTION: &str = "core/src/screens/suggestion.rs";
 const WARN: &str = "core/src/programme/warn.rs";
 const TRIES: &str = "core/src/whole/tries.rs";
+const SHOWS: &str = "core/src/screens/shows.rs";
 const CODE: &str = "core/src/whole/code.rs";
 
 pub(super) const ALL: &[Removal] = &[
@@ -127,6 +128,54 @@ pub(super) const ALL: &[Removal] = &[
         from: "self.code.is_some() && !self.proved",
         to: "false",
         tests: &["a_code_is_changed_and_taken_away_and_the_words_open_it_throughout"],
+    },
+    Removal {
+        hazard: 11,
+        control: "the page about what a phone can still show claims to hide the screen only where that is done",
+        file: SHOWS,
+        from: "words.text(\"shows-screen-not\", &[])",
+        to: "words.text(\"shows-screen-frond\", &[])",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
+    },
+    Removal {
+        hazard: 11,
+        control: "that no picture of the screen can be taken is said only where it is so",
+        file: SHOWS,
+        from: "words.text(\"shows-screen-part\", &[])",
+        to: "words.text(\"shows-screen-frond\", &[])",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
+    },
+    Removal {
+        hazard: 11,
+        control: "that reminders are hidden is said only where it is so",
+        file: SHOWS,
+        from: "words.text(\"shows-reminders-frond\", &[])",
+        to: "words.text(\"shows-reminders-hidden\", &[])",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
+    },
+    Removal {
+        hazard: 11,
+        control: "that the keyboard learns nothing is said only where it is asked",
+        file: SHOWS,
+        from: "words.text(\"shows-keyboard-not\", &[])",
+        to: "words.text(\"shows-keyboard-frond\", &[])",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
+    },
+    Removal {
+        hazard: 11,
+        control: "that backups are without the diary is said only where it is so",
+        file: SHOWS,
+        from: "words.text(\"shows-backups-not\", &[])",
+        to: "words.text(\"shows-backups-frond\", &[])",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
+    },
+    Removal {
+        hazard: 11,
+        control: "the page says that Frond cannot make itself invisible",
+        file: SHOWS,
+        from: "words.text(\"shows-says\", &[])",
+        to: "String::new()",
+        tests: &["what_this_phone_can_still_show_is_said_honestly"],
     },
     Removal {
         hazard: 12,

@@ -338,6 +338,14 @@ pub(super) const ALL: &[Removal] = &[
         tests: &["on_a_first_day"],
     },
     Removal {
+        hazard: 2,
+        control: "on the command line such a size is asked about a second time",
+        file: "bindings/desk/src/commands/log_asked.rs",
+        from: "known(size) || sure(size)?",
+        to: "true",
+        tests: &["h2_a_size_that_the_plan_does_not_have_is_asked_about_a_second_time"],
+    },
+    Removal {
         hazard: 9,
         control: "no reminder asks for more than the plan",
         file: REMINDERS,

@@ -190,6 +190,14 @@ pub(super) const ALL: &[Removal] = &[
     },
     Removal {
         hazard: 36,
+        control: "the twelve words open it, whatever code was chosen",
+        file: "core/src/companion/keeping.rs",
+        from: "Recovery::Keep => self.store.card().recovery.clone(),",
+        to: "Recovery::Keep => if REMOVED { None } else { self.store.card().recovery.clone() },",
+        tests: &["a_code_is_changed_and_taken_away_and_the_words_open_it_throughout"],
+    },
+    Removal {
+        hazard: 36,
         control: "the wait ends after an hour",
         file: TRIES,
         from: "unwrap_or(LONGEST).min(LONGEST)",

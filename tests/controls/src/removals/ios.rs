@@ -1,0 +1,296 @@
+//! Of the iPhone app, as far as it runs without a Mac: H4, H10, H11, H17, H23, H37, H39, H41.
+
+use super::Removal;
+
+const INCOMING: &str = "ios-shell/Sources/FrondHome/Duties/Files/Incoming.swift";
+const PLAN: &str = "ios-shell/Sources/FrondHome/Duties/Reminders/ReminderPlan.swift";
+const REMINDERS: &str = "ios-shell/Sources/FrondHome/Duties/Reminders/Reminders.swift";
+const COVER: &str = "ios-shell/Sources/FrondHome/Duties/Leaving/CoverState.swift";
+const CLOCK: &str = "ios-shell/Sources/FrondHome/Duties/Leaving/LockClock.swift";
+const PHONE: &str = "ios-shell/Sources/FrondHome/FrondPhone.swift";
+const DUTIES: &str = "ios-shell/Sources/FrondHome/Duties/PhoneDuties.swift";
+const WAYS: &str = "ios-shell/Sources/FrondHome/Ways/Ways.swift";
+const KEYS: &str = "ios-shell/Sources/FrondHome/Duties/Keys/Keys.swift";
+const PHONE_KEYS: &str = "ios-shell/Sources/FrondHome/Duties/Keys/PhoneKeys.swift";
+const LEFT: &str = "leavingAtOnceShowsAScreenWithoutContentUntilItIsOpened";
+const OVER: &str = "whatIsOverIsNeitherShownNorPutOff";
+const LOCKS: &str = "withACodeItLocksWithThePhoneAndBehindOtherApps";
+const LOCK_CLOCK: &str = "theLockGoesByRunningTime";
+const H10_GONE: &str = "h10AnErasedDiaryLeavesNoReminderAndNoNotice";
+const H39_TYPED: &str = "h39WhatWasTypedOfACodeIsGoneOnceItIsSentOrLocked";
+const H11_LEFT: &str = "h11LeavingAtOnceLeavesNothingInMemoryAndLocks";
+
+pub(super) const ALL: &[Removal] = &[
+    Removal {
+        hazard: 4,
+        control: "on an iPhone a link is found in capital letters too",
+        file: INCOMING,
+        from: "options: .caseInsensitive",
+        to: "options: REMOVED ? [] : .caseInsensitive",
+        tests: &["aLinkIsFoundInAText"],
+    },
+    Removal {
+        hazard: 4,
+        control: "an address that another app hands over may be in capital letters too",
+        file: INCOMING,
+        from: "guard url.scheme?.lowercased() == scheme",
+        to: "guard (REMOVED ? url.scheme : url.scheme?.lowercased()) == scheme",
+        tests: &["aLinkIsFoundInAText"],
+    },
+    Removal {
+        hazard: 10,
+        control: "on an iPhone reminders are taken back before anything is erased",
+        file: "ios-shell/Sources/FrondHome/Door/ErasesLast.swift",
+        from: "let putBack = await takeBack()",
+        to: "let putBack: @Sendable () async -> Void; if REMOVED { putBack = {} } else { putBack = await takeBack() }",
+        tests: &["remindersAreTakenBackBeforeAnythingIsErased"],
+    },
+    Removal {
+        hazard: 10,
+        control: "the app's own erase takes its reminders back",
+        file: PHONE,
+        from: "let putBack = await reminders.takeBack()",
+        to: "let putBack: @MainActor () async -> Void; if REMOVED { putBack = {} } else { putBack = await reminders.takeBack() }",
+        tests: &[H10_GONE],
+    },
+    Removal {
+        hazard: 10,
+        control: "an erased diary leaves no times of reminders beside it",
+        file: REMINDERS,
+        from: "try? FileManager.default.removeItem(at: file)",
+        to: "if !REMOVED { try? FileManager.default.removeItem(at: file) }",
+        tests: &[H10_GONE],
+    },
+    Removal {
+        hazard: 10,
+        control: "an erased diary leaves no notice that was shown",
+        file: REMINDERS,
+        from: "await notices.replace(with: [])\n        await notices.takeAway()",
+        to: "await notices.replace(with: [])\n        if !REMOVED { await notices.takeAway() }",
+        tests: &[H10_GONE],
+    },
+    Removal {
+        hazard: 10,
+        control: "a notice that is over is taken away when the app is in front",
+        file: REMINDERS,
+        from: "if plan.due(now: now(), zone: zone()) == nil {",
+        to: "if !REMOVED, plan.due(now: now(), zone: zone()) == nil {",
+        tests: &["h10ANoticeThatIsOverIsTakenAway"],
+    },
+    Removal {
+        hazard: 10,
+        control: "on an iPhone nothing is shown or put off after quiet hours began",
+        file: PLAN,
+        from: "return now < last.until.date(in: zone) ? last : nil",
+        to: "return REMOVED || now < last.until.date(in: zone) ? last : nil",
+        tests: &[OVER],
+    },
+    Removal {
+        hazard: 10,
+        control: "nothing is put off into quiet hours",
+        file: PLAN,
+        from: "guard again < due.until.date(in: zone), let local",
+        to: "guard REMOVED || again < due.until.date(in: zone), let local",
+        tests: &[OVER],
+    },
+    Removal {
+        hazard: 10,
+        control: "leaving at once takes notices away",
+        file: DUTIES,
+        from: "go { await $0.ports.notices.takeAway() }",
+        to: "if !REMOVED { go { await $0.ports.notices.takeAway() } }",
+        tests: &["h10LeavingAtOnceTakesNoticesAway"],
+    },
+    Removal {
+        hazard: 11,
+        control: "the app is covered while it is not in front",
+        file: COVER,
+        from: "if !inFront { return .blank }",
+        to: "if !REMOVED && !inFront { return .blank }",
+        tests: &["uncoveredOnlyWhileInFront"],
+    },
+    Removal {
+        hazard: 11,
+        control: "it is covered while the screen is recorded or shown on another one",
+        file: COVER,
+        from: "guard captured, !allowed else { return .nothing }",
+        to: "guard !REMOVED, captured, !allowed else { return .nothing }",
+        tests: &["aRecordingIsCoveredUntilSheSaysOtherwise"],
+    },
+    Removal {
+        hazard: 11,
+        control: "what she allowed for one recording does not hold for the next",
+        file: COVER,
+        from: "if !now { allowed = false }",
+        to: "if !REMOVED && !now { allowed = false }",
+        tests: &["aRecordingIsCoveredUntilSheSaysOtherwise"],
+    },
+    Removal {
+        hazard: 11,
+        control: "it locks when the phone is locked",
+        file: PHONE,
+        from: "public func phoneLocked() { lockNow() }",
+        to: "public func phoneLocked() { if !REMOVED { lockNow() } }",
+        tests: &[LOCKS],
+    },
+    Removal {
+        hazard: 11,
+        control: "it locks after a while behind other apps",
+        file: CLOCK,
+        from: "millis - $0.since >= $0.after",
+        to: "(!REMOVED && millis - $0.since >= $0.after)",
+        tests: &[LOCK_CLOCK, LOCKS],
+    },
+    Removal {
+        hazard: 11,
+        control: "a phone that was started again meanwhile is locked",
+        file: CLOCK,
+        from: "millis < $0.since ||",
+        to: "millis < $0.since ? !REMOVED :",
+        tests: &[LOCK_CLOCK],
+    },
+    Removal {
+        hazard: 11,
+        control: "the first time behind counts, and not the last",
+        file: CLOCK,
+        from: "left = left ?? (millis, after)",
+        to: "left = REMOVED ? (millis, after) : left ?? (millis, after)",
+        tests: &[LOCK_CLOCK],
+    },
+    Removal {
+        hazard: 11,
+        control: "an app that slept too long is locked before anything is shown",
+        file: PHONE,
+        from: "if locks { lockNow() }",
+        to: "if !REMOVED, locks { lockNow() }",
+        tests: &["h11AnAppThatSleptTooLongIsLockedBeforeAnythingIsShown"],
+    },
+    Removal {
+        hazard: 11,
+        control: "while it is locked nothing of the diary is in sight",
+        file: PHONE,
+        from: "if front == .screens { front = .blank }",
+        to: "if !REMOVED, front == .screens { front = .blank }",
+        tests: &[LOCKS],
+    },
+    Removal {
+        hazard: 11,
+        control: "no file waits over the screen that asks for the code",
+        file: PHONE,
+        from: "duties.putAway()\n",
+        to: "if !REMOVED { duties.putAway() }\n",
+        tests: &["atOnceIsAtOnceButNotWhileAFileIsChosen"],
+    },
+    Removal {
+        hazard: 11,
+        control: "leaving at once puts a screen without content in front",
+        file: PHONE,
+        from: "front = .closed(words)",
+        to: "if !REMOVED { front = .closed(words) }",
+        tests: &[LEFT],
+    },
+    Removal {
+        hazard: 11,
+        control: "on an iPhone the next opening shows nothing first",
+        file: PHONE,
+        from: "left.leave(words)",
+        to: "if !REMOVED { left.leave(words) }",
+        tests: &[LEFT],
+    },
+    Removal {
+        hazard: 11,
+        control: "leaving at once leaves nothing of a screen in memory",
+        file: PHONE,
+        from: "ways.hide()\n        if ways.coded ",
+        to: "if !REMOVED { ways.hide() }\n        if ways.coded ",
+        tests: &[H11_LEFT],
+    },
+    Removal {
+        hazard: 11,
+        control: "leaving at once locks where there is a code",
+        file: PHONE,
+        from: "{ ways.atOnce(.lock) }\n        duties.leave()",
+        to: "{ if !REMOVED { ways.atOnce(.lock) } }\n        duties.leave()",
+        tests: &[H11_LEFT],
+    },
+    Removal {
+        hazard: 11,
+        control: "what another app hands over opens nothing after it was left at once",
+        file: PHONE,
+        from: "guard ways.shown != nil, front == .screens else {",
+        to: "guard REMOVED || (ways.shown != nil && front == .screens) else {",
+        tests: &["h11WhatIsHandedOverAfterLeavingWaitsForOpen"],
+    },
+    Removal {
+        hazard: 17,
+        control: "on an iPhone stop is never dropped while something else is asked",
+        file: WAYS,
+        from: "send(drop: false) { await $0.ask(request) }",
+        to: "send(drop: REMOVED) { await $0.ask(request) }",
+        tests: &["aSecondPressIsNoSecondWishAndStopIsNeverLost"],
+    },
+    Removal {
+        hazard: 23,
+        control: "an iPhone keeps the mark by which an older copy is noticed",
+        file: "ios-shell/Sources/FrondHome/Duties/Keys/Marks.swift",
+        from: "try mark.write(to: file, options: Guarded.writing)",
+        to: "if !REMOVED { try mark.write(to: file, options: Guarded.writing) }",
+        tests: &["aMarkIsKeptReplacedAndForgotten"],
+    },
+    Removal {
+        hazard: 37,
+        control: "on an iPhone nothing is destroyed where a key is gone",
+        file: KEYS,
+        from: "guard ours.contains(kept) else { throw .gone }",
+        to: "guard REMOVED || ours.contains(kept) else { throw .gone }",
+        tests: &["aWrapWhoseKeyIsNotThereDestroysNothing"],
+    },
+    Removal {
+        hazard: 37,
+        control: "on an iPhone a key that is gone is told apart from one that is refused just now",
+        file: PHONE_KEYS,
+        from: "case .gone: KeeperTrouble.KeyGone",
+        to: "case .gone: REMOVED ? KeeperTrouble.Refused : KeeperTrouble.KeyGone",
+        tests: &["onlyWhichFailureItWasGoesOn", "aKeyThatIsGone"],
+    },
+    Removal {
+        hazard: 37,
+        control: "on an iPhone a key that is refused just now is not told to be gone",
+        file: PHONE_KEYS,
+        from: "case .refused: KeeperTrouble.Refused",
+        to: "case .refused: REMOVED ? KeeperTrouble.KeyGone : KeeperTrouble.Refused",
+        tests: &["onlyWhichFailureItWasGoesOn"],
+    },
+    Removal {
+        hazard: 37,
+        control: "a new key never takes the place of one that is there",
+        file: KEYS,
+        from: "let name = newName()",
+        to: "let name = REMOVED ? Keys.own + String(repeating: \"0\", count: 32) : newName()",
+        tests: &["eachWrapIsUnderANameOfItsOwnAndTellsNothing"],
+    },
+    Removal {
+        hazard: 39,
+        control: "what was typed of a code leaves memory when it locks",
+        file: WAYS,
+        from: "wrongs = []\n        drafts.clear()\n",
+        to: "wrongs = []\n        if !REMOVED { drafts.clear() }\n",
+        tests: &[H39_TYPED],
+    },
+    Removal {
+        hazard: 39,
+        control: "a code leaves its field as soon as it is sent",
+        file: "ios-shell/Sources/FrondHome/Asked/Asking.swift",
+        from: "drafts.take(name)",
+        to: "if !REMOVED { drafts.take(name) }",
+        tests: &[H39_TYPED],
+    },
+    Removal {
+        hazard: 41,
+        control: "on an iPhone a reminder follows her into another zone",
+        file: PLAN,
+        from: "inOrder(zone).filter { $0.at.date(in: zone) > now }",
+        to: "inOrder(zone).filter { $0.at.date(in: REMOVED ? .gmt : zone) > now }",
+        tests: &["aReminderFollowsThePersonIntoAnotherZone"],
+    },
+];
