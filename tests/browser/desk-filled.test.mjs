@@ -2,7 +2,7 @@
 // to be put right, and the pages of summaries that only a full cabinet has.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, test } from "node:test";
 import { close, visit } from "./lib/browser.mjs";
@@ -77,4 +77,41 @@ test("summaries: notes, an older one, a rule over all", async (t) => {
   }
   await looks.look(page, "rule-over-all");
   looks.done({ least: 4 });
+});
+
+test("two phones that keep one diary, and how old the news is when the plan is revised", async (t) => {
+  const room = folder(t);
+  const server = await serveDesk(t, ["--now", "2026-05-20T09:00:00+01:00"]);
+  const { page } = await visit(server);
+  const she = person(page);
+  await page.goto(server.address);
+  await firstUse(she, room);
+  frond(["demo", "--out", join(room, "demo")]);
+  const secret = join(room, "secret");
+  // The invented passphrase of the demo, as its README says it.
+  writeFileSync(secret, "kettle orchard invented lantern\n", { mode: 0o600 });
+  cpSync(join(room, "demo/diary"), join(room, "other"), { recursive: true });
+  const kept = (diary, now, command, ...more) =>
+    frond([command, "--diary", join(room, diary), "--passphrase-file", secret, "--now", now, ...more]);
+  kept("other", "2026-05-10T20:00:00+01:00", "sign", "--sign", "fever");
+  const made = ["one", "two"].map((name) => join(room, name));
+  made.forEach((out) => mkdirSync(out));
+  kept("other", "2026-05-10T20:10:00+01:00", "summary", "--open", "--yes", "--out", made[0]);
+  kept("demo/diary", "2026-05-11T09:00:00+01:00", "summary", "--open", "--yes", "--out", made[1]);
+  const files = made.map((out) => join(out, readdirSync(out).find((name) => name.endsWith(".json"))));
+  await bring(she, server, files);
+  await page.goto(`${server.origin}/people`);
+  await she.press('main a[href^="/people/"]');
+  const looks = looking({ prefix: "desk-filled-" });
+  await looks.look(page, "went-apart");
+  const said = await page.locator("main").innerText();
+  assert.match(said, /holds 1 entry/);
+  assert.match(said, /A sign is noted there\./);
+  assert.ok(said.indexOf("holds 1 entry") < said.indexOf("Everything here is self-reported"), "it comes first");
+  await she.press('form[action$="/revise"] button');
+  await looks.look(page, "news-who");
+  await page.goto(page.url().replace("/who", "/check"));
+  await looks.look(page, "news-check");
+  assert.match(await page.locator("main").innerText(), /It is 9 days old\./);
+  looks.done({ least: 3 });
 });
