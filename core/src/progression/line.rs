@@ -211,3 +211,23 @@ pub(super) fn take_by<T>(list: &mut Vec<T>, mine: Key, key: impl Fn(&T) -> Key) 
         None
     }
 }
+
+#[cfg(test)]
+impl Seen {
+    /// An invented session of five minutes, full and without ratings.
+    pub(super) fn invented(key: Key) -> Self {
+        Self {
+            key,
+            day: 0,
+            id: [0; 16],
+            size: None,
+            position: Position::OnBack,
+            seconds: 300,
+            lag: 0,
+            ratings: [MISSING; 4],
+            finished: true,
+            stopped: false,
+            flagged: false,
+        }
+    }
+}

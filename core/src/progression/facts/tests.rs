@@ -3,7 +3,6 @@
 //! in tests/tests. All lists are invented.
 
 use super::*;
-use crate::programme::values::Position;
 
 /// At this time, with a place of the same number.
 fn key(t: i64) -> Key {
@@ -15,19 +14,7 @@ fn keys(times: impl IntoIterator<Item = i64>) -> Vec<Key> {
 }
 
 fn seen(t: i64) -> Seen {
-    Seen {
-        key: key(t),
-        day: 0,
-        id: [0; 16],
-        size: None,
-        position: Position::OnBack,
-        seconds: 300,
-        lag: 0,
-        ratings: [MISSING; 4],
-        finished: true,
-        stopped: false,
-        flagged: false,
-    }
+    Seen::invented(key(t))
 }
 
 fn full(t: i64, day: Day) -> Full {

@@ -8,34 +8,18 @@ use super::*;
 use crate::moment::Stamp;
 use crate::programme::fixtures::text;
 use crate::programme::plan::Programme;
-use crate::programme::values::{Position, Practice};
+use crate::programme::values::Practice;
 use crate::progression::course::{Answered, Current};
-use crate::progression::line::{MISSING, Seen};
+use crate::progression::line::Seen;
 
 fn key(t: i64, place: Place) -> Key {
     Key { t, place }
 }
 
-fn seen(key: Key) -> Seen {
-    Seen {
-        key,
-        day: 0,
-        id: [0; 16],
-        size: None,
-        position: Position::OnBack,
-        seconds: 300,
-        lag: 0,
-        ratings: [MISSING; 4],
-        finished: true,
-        stopped: false,
-        flagged: false,
-    }
-}
-
 /// Sessions told when they happened, at the times 1 to `count`, a hundred places apart.
 fn line(count: i64) -> Line {
     let mut line = Line::new(Practice::Trainer);
-    line.seen = (1..=count).map(|t| seen(key(t, place(t)))).collect();
+    line.seen = (1..=count).map(|t| Seen::invented(key(t, place(t)))).collect();
     line
 }
 
@@ -102,7 +86,7 @@ fn a_line_that_was_cut_is_cut_again_or_stays_as_it_was() {
     trim_line(&mut twice, None, &[]);
     trim_line(&mut twice, None, &[key(0, 1)]);
     assert_eq!((twice.seen.len(), twice.cut.unwrap().t), (50, 10), "an older one is not put back");
-    twice.seen.push(seen(key(61, 6_100)));
+    twice.seen.push(Seen::invented(key(61, 6_100)));
     trim_line(&mut twice, None, &[]);
     assert_eq!((twice.seen.len(), twice.cut.unwrap().t), (50, 11));
 }
