@@ -205,14 +205,15 @@ fn how_new_the_news_of_a_plan_is() {
     let (plan, used) = newest.programme.clone().unwrap();
     let next = |more: u32| Revision::try_from(u64::from(used.get() + more)).unwrap();
     let shown = both(|words| {
-        let said = |all: &[&Digest], revision, days: u64| {
-            let today = one.end.day() + chrono::Days::new(days);
+        let said = |all: &[&Digest], revision, days: i64| {
+            let today = one.end.day() + chrono::TimeDelta::days(days);
             let news = PlanNews::new(words, all.iter().copied(), &plan, revision, today);
             json!({ "says": value!(&news.says), "one diary": news.diary == Some(newest.diary) })
         };
         json!({
             "none": said(&[&other], next(1), 0),
             "today": said(&[&newest, &earlier], next(1), 0),
+            "made later than now": said(&[&newest], next(1), -1),
             "a day old": said(&[&earlier, &newest, &other], next(1), 1),
             "an older revision was in use": said(&[&newest], next(2), 40),
             "two diaries": said(&[&newest, &copied], next(1), 3),

@@ -49,12 +49,14 @@ impl PlanNews {
             says.push(words.text("compose-news-several", &[("count", count(newest.len()))]));
         }
         for one in &newest {
-            // A clock that was wrong on one of the two machines makes no negative number of days.
-            let days = (today - one.made.day()).num_days().max(0);
+            let days = (today - one.made.day()).num_days();
             let values =
                 [("made", moment(words, &one.made).into()), ("last", day(words, one.last).into())];
             says.push(words.text("compose-news", &values));
-            says.push(words.text("compose-news-age", &[("days", days.into())]));
+            // Made later than now: a clock was wrong on one of the two machines, and how old it is nobody knows.
+            if days >= 0 {
+                says.push(words.text("compose-news-age", &[("days", days.into())]));
+            }
             let used = one.programme.as_ref().map_or(0, |(_, used)| used.get());
             if used + 1 != revision.get() {
                 let values = [("revision", i64::from(used).into())];
