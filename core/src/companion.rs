@@ -51,7 +51,7 @@ use crate::screens::{
 };
 use crate::words::Words;
 use backups::Backups;
-use journal::{apply_all, history, payloads, read};
+use journal::{history, payloads, read, state_of};
 use practising::Practising;
 use reading_over::ReadingOver;
 
@@ -155,18 +155,9 @@ impl Companion {
         moment: &Moment,
     ) -> Result<Self, Trouble> {
         let mut opened = Store::open(ports.disk.clone(), folder, keeper, ports.random.clone())?;
-        let snapshot = opened.snapshot.take();
-        let tail = std::mem::take(&mut opened.tail);
-        let state = match snapshot.and_then(|snapshot| State::decode(&snapshot.bytes)) {
-            Some(state) => Some(apply_all(state, &tail)?),
-            None => None,
-        };
-        let unsaved = tail.len() as u64;
-        let rebuilt = match state.flatten() {
-            Some(state) => state,
-            None => State::from_history(&history(&opened.store)?)?,
-        };
-        let mut companion = Self::assemble(ports, folder, opened, rebuilt, language);
+        let unsaved = opened.tail.len() as u64;
+        let state = state_of(&mut opened)?;
+        let mut companion = Self::assemble(ports, folder, opened, state, language);
         companion.unsaved = unsaved;
         companion.mark_missing()?;
         companion.judge_mark()?;

@@ -1,21 +1,53 @@
-//! Entries out of the journal: read, and applied to a state. Decides nothing.
+//! Entries out of the journal: read, and applied to a state or folded to one. Decides nothing.
 
 use super::Trouble;
 use crate::diary::entry::Entry;
 use crate::diary::state::State;
-use crate::diary::store::{Seq, Store};
+use crate::diary::store::{Opened, Seq, Store};
+
+/// The state of a diary just opened: its snapshot with what came after, or all of it folded anew. What was
+/// read for it is let go of.
+///
+/// # Errors
+/// As [`history`].
+pub(super) fn state_of(opened: &mut Opened) -> Result<State, Trouble> {
+    let tail = std::mem::take(&mut opened.tail);
+    let Some(snapshot) = opened.snapshot.take() else {
+        // What no snapshot covers is the whole diary.
+        return folded(tail.iter().map(|(_, bytes)| bytes.as_slice()));
+    };
+    if let Some(state) = State::decode(&snapshot.bytes)
+        && let Some(state) = apply_all(state, &tail)?
+    {
+        return Ok(state);
+    }
+    drop((snapshot, tail));
+    folded_anew(&opened.store)
+}
 
 /// Applies the entries after a snapshot; `None` when the whole journal is needed.
-pub(super) fn apply_all(
-    mut state: State,
-    tail: &[(Seq, Vec<u8>)],
-) -> Result<Option<State>, Trouble> {
+fn apply_all(mut state: State, tail: &[(Seq, Vec<u8>)]) -> Result<Option<State>, Trouble> {
     for (_, bytes) in tail {
         if state.apply(&read(bytes)?).is_err() {
             return Ok(None);
         }
     }
     Ok(Some(state))
+}
+
+/// The state of a whole diary, folded from its entries' bytes without holding all that they tell.
+pub(super) fn folded<'a>(
+    payloads: impl Iterator<Item = &'a [u8]> + Clone,
+) -> Result<State, Trouble> {
+    State::read_twice(|| payloads.clone().map(read))
+}
+
+/// The state of a whole diary as it stands in the journal.
+///
+/// # Errors
+/// As [`history`].
+pub(super) fn folded_anew(store: &Store) -> Result<State, Trouble> {
+    folded(payloads(store)?.iter().map(Vec::as_slice))
 }
 
 /// Every entry.

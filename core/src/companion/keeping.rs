@@ -5,11 +5,11 @@
 //! These are not requests, because they need the keeper of the key, which a request cannot carry.
 
 use super::backups::made;
+use super::journal::folded;
 use super::{Companion, Refusal, Trouble, payloads, read};
 use crate::diary::entry::{Content, Entry, SignKey};
 use crate::diary::erase::{Erase, Erasure};
 use crate::diary::portable::Portable;
-use crate::diary::state::State;
 use crate::diary::store::Keepers;
 use crate::moment::{Moment, Stamp};
 use crate::ports::KeyKeeper;
@@ -148,8 +148,7 @@ impl Companion {
         let phrase = recipient(recovery.as_deref())?.map(RecipientKeeper::new);
         let also: Vec<&dyn KeyKeeper> = phrase.iter().map(|p| p as &dyn KeyKeeper).collect();
         let opened = store.renew(entries, Keepers { main: keeper, also: &also }, recovery)?;
-        let history: Vec<Entry> = entries.iter().map(|b| read(b)).collect::<Result<_, _>>()?;
-        let state = State::from_history(&history)?;
+        let state = folded(entries.iter().map(Vec::as_slice))?;
         let mut companion = Self::assemble(&ports, &folder, opened, state, language);
         companion.observed = Some(*moment);
         companion.keep_mark();

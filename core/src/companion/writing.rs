@@ -1,9 +1,9 @@
 //! Writing an entry down. Decides that a request asked again writes nothing twice, in which order the lines of one
 //! request are written, and what is shown when something was kept. What may be written is decided in `check`.
 
-use super::{Companion, Refusal, Trouble, Write, check, history};
+use super::journal::folded_anew;
+use super::{Companion, Refusal, Trouble, Write, check};
 use crate::diary::entry::{Chosen, Content, Entry, EntryId, Why};
-use crate::diary::state::State;
 use crate::moment::{Moment, Stamp};
 use crate::safety::Sign;
 use crate::screens::{KeptScreen, Screen};
@@ -72,7 +72,7 @@ impl Companion {
         self.store.append(&bytes)?;
         self.unsaved += 1;
         if self.state.apply(&entry).is_err() {
-            self.state = State::from_history(&history(&self.store)?)?;
+            self.state = folded_anew(&self.store)?;
         }
         Ok(())
     }

@@ -2,6 +2,7 @@
 //! is struck (rule sentence T1). Leaves to others what that content means.
 
 use std::collections::HashMap;
+use std::mem::Discriminant;
 
 use super::entry::{Content, Entry, EntryId, Place};
 use crate::moment::Stamp;
@@ -29,74 +30,154 @@ pub struct Counted<'a> {
 /// nothing, as in the rule engine; the companion refuses to write them.
 #[must_use]
 pub fn resolve(entries: &[Entry]) -> Vec<Counted<'_>> {
-    let by_id: HashMap<EntryId, usize> =
-        entries.iter().enumerate().map(|(index, entry)| (entry.id, index)).collect();
-    let struck = struck(entries, &by_id);
-    let mut counted: Vec<Counted<'_>> = Vec::with_capacity(entries.len());
-    let mut at: HashMap<usize, usize> = HashMap::new();
-    for (index, entry) in entries.iter().enumerate() {
-        let is_struck = struck.get(index).copied().unwrap_or(false);
-        match &entry.what {
-            Content::Strike { .. } => {}
-            Content::Correction { content, .. } => {
-                let Some(root) = root_of(index, entries, &by_id) else { continue };
-                let Some(row) = at.get(&root).and_then(|row| counted.get_mut(*row)) else {
-                    continue;
-                };
-                let same_kind = std::mem::discriminant(&row.first.what)
-                    == std::mem::discriminant(content.as_ref());
-                if !is_struck && same_kind && row.first.what.is_persons() {
-                    row.content = content;
-                    row.happened = entry.happened;
-                    row.corrections += 1;
-                }
+    let threads = Threads::of(entries);
+    let at = |index| entries.get(index);
+    entries
+        .iter()
+        .enumerate()
+        .filter_map(|(index, entry)| threads.counted(index, entry, at))
+        .collect()
+}
+
+/// How the entries of a diary hang together, without what they tell: small, so that a long diary need
+/// not be held in memory to know what counts of it.
+#[derive(Debug, Default)]
+pub(super) struct Threads {
+    by_id: HashMap<EntryId, usize>,
+    links: Vec<Link>,
+    /// Of each entry that was put right, its unstruck corrections.
+    corrected: HashMap<usize, Corrected>,
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Link {
+    /// The kind of what it tells, or would put in the place of what it corrects.
+    kind: Discriminant<Content>,
+    persons: bool,
+    does: Does,
+    /// Whether an unstruck strike names it.
+    struck: bool,
+}
+
+/// What an entry does, and to which earlier one; `None`: to one that is not there.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum Does {
+    Tells,
+    Corrects(Option<usize>),
+    Strikes(Option<usize>),
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Corrected {
+    newest: usize,
+    times: usize,
+}
+
+impl Threads {
+    /// Of a whole diary, in the order it was written.
+    pub(super) fn of<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Self {
+        let mut threads = Self::default();
+        for entry in entries {
+            threads.add(entry);
+        }
+        threads.settle();
+        threads
+    }
+
+    /// Takes the next entry. After the last one, [`Self::settle`].
+    pub(super) fn add(&mut self, entry: &Entry) {
+        let (told, does) = match &entry.what {
+            Content::Strike { of } => (&entry.what, Does::Strikes(self.place_of(*of))),
+            Content::Correction { of, content } => {
+                (content.as_ref(), Does::Corrects(self.place_of(*of)))
             }
-            content => {
-                at.insert(index, counted.len());
-                counted.push(Counted {
-                    place: index as Place + 1,
-                    first: entry,
-                    content,
-                    happened: entry.happened,
-                    struck: is_struck && content.is_persons(),
-                    corrections: 0,
-                });
+            told => (told, Does::Tells),
+        };
+        let (kind, persons) = (std::mem::discriminant(told), told.is_persons());
+        self.by_id.entry(entry.id).or_insert(self.links.len());
+        self.links.push(Link { kind, persons, does, struck: false });
+    }
+
+    fn place_of(&self, of: EntryId) -> Option<usize> {
+        self.by_id.get(&of).copied()
+    }
+
+    /// Decides what is struck, from the newest backwards, since a strike can only name what was written
+    /// before it; then which correction of an entry is the newest that is not.
+    pub(super) fn settle(&mut self) {
+        for index in (0..self.links.len()).rev() {
+            if let Some(Link { does: Does::Strikes(Some(of)), struck: false, .. }) =
+                self.links.get(index).copied()
+                && let Some(target) = self.links.get_mut(of)
+            {
+                target.struck = true;
+            }
+        }
+        for (index, link) in self.links.iter().enumerate() {
+            if !matches!(link.does, Does::Corrects(_)) || link.struck {
+                continue;
+            }
+            let Some(root) = self.root_of(index) else { continue };
+            let fits = |one: &Link| one.does == Does::Tells && one.persons && one.kind == link.kind;
+            if self.links.get(root).is_some_and(fits) {
+                let corrected = self.corrected.entry(root);
+                let found = corrected.or_insert(Corrected { newest: index, times: 0 });
+                *found = Corrected { newest: index, times: found.times + 1 };
             }
         }
     }
-    counted
-}
 
-/// For each entry, whether an unstruck strike names it. Decided from the newest backwards, since a
-/// strike can only name what was written before it.
-fn struck(entries: &[Entry], by_id: &HashMap<EntryId, usize>) -> Vec<bool> {
-    let mut struck = vec![false; entries.len()];
-    for (index, entry) in entries.iter().enumerate().rev() {
-        let Content::Strike { of } = &entry.what else { continue };
-        if struck.get(index).copied().unwrap_or(false) {
-            continue;
-        }
-        if let Some(target) = by_id.get(of).filter(|target| **target < index)
-            && let Some(flag) = struck.get_mut(*target)
+    /// The entry at this index as it counts; `None` for a correction or a strike, which counts in the
+    /// entry it is about. `at` gives the corrections, by their index.
+    pub(super) fn counted<'a>(
+        &self,
+        index: usize,
+        first: &'a Entry,
+        at: impl Fn(usize) -> Option<&'a Entry>,
+    ) -> Option<Counted<'a>> {
+        let link = self.links.get(index).filter(|link| link.does == Does::Tells)?;
+        let mut counted = Counted {
+            place: index as Place + 1,
+            first,
+            content: &first.what,
+            happened: first.happened,
+            struck: link.struck && link.persons,
+            corrections: 0,
+        };
+        if let Some(corrected) = self.corrected.get(&index)
+            && let Some(newest) = at(corrected.newest)
+            && let Content::Correction { content, .. } = &newest.what
         {
-            *flag = true;
+            counted.content = content;
+            counted.happened = newest.happened;
+            counted.corrections = corrected.times;
         }
+        Some(counted)
     }
-    struck
-}
 
-/// The entry a correction puts right in the end, following corrections of corrections.
-fn root_of(index: usize, entries: &[Entry], by_id: &HashMap<EntryId, usize>) -> Option<usize> {
-    let mut at = index;
-    // Each step goes to an earlier place, so this ends.
-    while let Content::Correction { of, .. } = &entries.get(at)?.what {
-        let before = *by_id.get(of)?;
-        if before >= at {
-            return None;
-        }
-        at = before;
+    fn is_struck(&self, index: usize) -> bool {
+        self.links.get(index).is_some_and(|link| link.struck)
     }
-    Some(at)
+
+    /// The entry a correction puts right in the end, following corrections of corrections.
+    fn root_of(&self, index: usize) -> Option<usize> {
+        let mut at = index;
+        // Each step goes to an earlier place, so this ends.
+        while let Does::Corrects(of) = self.links.get(at)?.does {
+            at = of?;
+        }
+        Some(at)
+    }
+
+    /// The entry named, or the one that a correction or a strike of this name is about in the end.
+    fn about(&self, of: EntryId) -> Option<usize> {
+        let mut at = self.place_of(of)?;
+        // Each step goes to an earlier place, so this ends.
+        while let Does::Corrects(of) | Does::Strikes(of) = self.links.get(at)?.does {
+            at = of?;
+        }
+        Some(at)
+    }
 }
 
 /// An entry with everything that became of it.
@@ -125,25 +206,18 @@ pub struct Version<'a> {
 /// none.
 #[must_use]
 pub fn whole(entries: &[Entry], of: EntryId) -> Option<Whole<'_>> {
-    let by_id: HashMap<EntryId, usize> =
-        entries.iter().enumerate().map(|(index, entry)| (entry.id, index)).collect();
-    let struck = struck(entries, &by_id);
-    let is_struck = |index: usize| struck.get(index).copied().unwrap_or(false);
-    let mut at = *by_id.get(&of)?;
-    // Each step goes to an earlier place, so this ends.
-    while let Content::Strike { of } | Content::Correction { of, .. } = &entries.get(at)?.what {
-        at = *by_id.get(of).filter(|before| **before < at)?;
-    }
+    let threads = Threads::of(entries);
+    let at = threads.about(of)?;
     let first = entries.get(at)?;
-    let counted = resolve(entries).into_iter().find(|row| row.first.id == first.id)?;
+    let counted = threads.counted(at, first, |index| entries.get(index))?;
     let mut versions = vec![Version { entry: first, content: &first.what, struck: false }];
     let mut struck_by = None;
     for (index, entry) in entries.iter().enumerate().skip(at) {
         match &entry.what {
-            Content::Correction { content, .. } if root_of(index, entries, &by_id) == Some(at) => {
-                versions.push(Version { entry, content, struck: is_struck(index) });
+            Content::Correction { content, .. } if threads.root_of(index) == Some(at) => {
+                versions.push(Version { entry, content, struck: threads.is_struck(index) });
             }
-            Content::Strike { of } if *of == first.id && !is_struck(index) => {
+            Content::Strike { of } if *of == first.id && !threads.is_struck(index) => {
                 struck_by = Some(entry.id);
             }
             _ => {}
@@ -151,3 +225,6 @@ pub fn whole(entries: &[Entry], of: EntryId) -> Option<Whole<'_>> {
     }
     Some(Whole { counted, versions, struck_by })
 }
+
+#[cfg(test)]
+mod tests;

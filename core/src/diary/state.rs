@@ -2,13 +2,16 @@
 //! folded entry by entry, small enough to be sealed as a snapshot. Everything here can be rebuilt
 //! from the journal; leaves to [`crate::progression`] what the facts mean.
 
+use std::borrow::Borrow;
+use std::collections::HashMap;
+
 use serde::{Deserialize, Serialize};
 
 use super::entry::{
     Asked, Chosen, Content, Entry, EntryId, LockAfter, ScreeningAnswer, Settings, SignNoted,
 };
 use super::presence::Presence;
-use super::resolve::resolve;
+use super::resolve::Threads;
 use crate::moment::{Stamp, Uptime};
 use crate::practice::breathing::{Conditions, CueKinds};
 use crate::progression::{Fold, FoldError, OutcomeKind};
@@ -149,17 +152,45 @@ impl State {
     /// # Errors
     /// [`FoldError`] when a stored programme cannot be read.
     pub fn from_history(entries: &[Entry]) -> Result<Self, FoldError> {
+        Self::read_twice(|| entries.iter().map(Ok))
+    }
+
+    /// As [`State::from_history`], of a diary that is not held in memory: `read` gives its entries, in
+    /// order, and is asked for them twice. The first time tells what was corrected and struck, the second
+    /// time is folded, and of all entries only the corrections are held between.
+    ///
+    /// # Errors
+    /// What reading an entry tells; [`FoldError`] when a stored programme cannot be read.
+    pub fn read_twice<E, I, T>(read: impl Fn() -> I) -> Result<Self, T>
+    where
+        E: Borrow<Entry>,
+        I: Iterator<Item = Result<E, T>>,
+        T: From<FoldError>,
+    {
+        let mut threads = Threads::default();
+        let mut corrections = HashMap::new();
+        for (index, entry) in read().enumerate() {
+            let entry = entry?;
+            threads.add(entry.borrow());
+            if matches!(entry.borrow().what, Content::Correction { .. }) {
+                corrections.insert(index, entry);
+            }
+        }
+        threads.settle();
         let mut state = Self::new();
-        for entry in entries {
+        for (index, entry) in read().enumerate() {
+            let entry = entry?;
+            let entry = entry.borrow();
             state.rule.write(entry)?;
             state.remember(entry);
-        }
-        for counted in resolve(entries) {
-            if !counted.struck {
+            state.count += 1;
+            let correction = |index| corrections.get(&index).map(Borrow::borrow);
+            if let Some(counted) = threads.counted(index, entry, correction)
+                && !counted.struck
+            {
                 state.note(counted.first, counted.happened, counted.content);
             }
         }
-        state.count = entries.len() as u64;
         state.rule.trim();
         Ok(state)
     }

@@ -176,11 +176,13 @@ pub(super) fn open(file: &FileKey, offset: u64, bytes: &[u8]) -> Option<Frame> {
     let payload = take.bytes(payload_len)?;
     let content = match kind {
         0 => {
-            // The text is reused: the entry's bytes move to its front.
+            // The text is reused: the entry's bytes move to its front, and what filled its sectors is given
+            // back, since many frames are held at a time.
             let start = INNER;
             let end = start.checked_add(payload_len)?;
             text.truncate(end);
             text.drain(..start);
+            text.shrink_to_fit();
             Content::Entry(text)
         }
         1 => {
