@@ -1,4 +1,4 @@
-//! The published JSON Schemas (draft 2020-12) of a programme, a diary entry and a summary, generated from the
+//! The published JSON Schemas (draft 2020-12) of a programme, plain and signed, a diary entry and a summary, generated from the
 //! types themselves so that they cannot drift apart.
 //!
 //! A schema says the shape; [`crate::programme::read`] and [`crate::programme::check`] refuse more. What only they see is
@@ -16,6 +16,12 @@ use crate::programme::plan::Programme;
 #[must_use]
 pub fn programme() -> Value {
     published::<Programme>("A Frond programme, format 1")
+}
+
+/// The schema of a programme in its signed file, as a clinic hands it over.
+#[must_use]
+pub fn signed_programme() -> Value {
+    published::<crate::handover::Published>("A signed Frond programme, form 1")
 }
 
 /// The schema of one entry of a diary, one line of a file in JSON Lines.

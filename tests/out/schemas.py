@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Summaries, programmes and entries before Python's jsonschema, which knows nothing of Frond: those that are right pass the
-published schemas, and each broken one is refused.
+"""Summaries, programmes, plain and signed, and entries before Python's jsonschema, which knows nothing of Frond: those that
+are right pass the published schemas, and each broken one is refused.
 
 Usage: schemas.py DEMO SUMMARIES. Prints a line for each file, the last `N passed, N failed`.
 """
@@ -75,6 +75,19 @@ broken(programme, read(demo / "programme.json"), "programme", {
     "a falling trend for going up": lambda one: one["rule"]["step_up"]["all_of"].append(
         {"criterion": "discomfort_falling", "rating": "peak"}),
     "minutes as a word": lambda one: one["steps"][0]["parts"][0]["minutes"].update(least="five"),
+})
+
+signed = schema("signed-programme")
+kept = read(root / "fixtures" / "handover-v1" / "signed.json")
+look(signed, kept, "signed programme")
+look(signed, {name: one for name, one in kept.items() if name != "follows"}, "signed programme whose key follows none")
+broken(signed, kept, "signed programme", {
+    "another form": lambda one: one.update(signed="frond programme 2"),
+    "no signature": lambda one: one.pop("signature"),
+    "a signature that is cut": lambda one: one.update(signature=one["signature"][:-4]),
+    "a key that follows nobody": lambda one: one["follows"].pop("key"),
+    "a programme that is none": lambda one: one["programme"].pop("review_by"),
+    "an unknown line": lambda one: one.update(clinic="elsewhere"),
 })
 
 entries = schema("entry")

@@ -7,8 +7,9 @@ use frond_core::companion::{Refusal, Request, Told, Trouble};
 use frond_core::diary::entry::{Although, Content, KeyStood, SignedBy};
 use frond_core::handover::{HandOver, HandOverError, Handed, LinkTo, SpokenWords};
 use frond_core::ports::sim::SeededRandom;
-use frond_core::screens::{AcceptScreen, Screen};
+use frond_core::screens::{AcceptScreen, ReadingPartKind, ReadingScreen, Screen};
 use frond_core::sealing::{Follows, SigningKey};
+use frond_core::summary::{Selection, open_summary};
 use frond_tests::home::{Home, PLAN};
 use zeroize::Zeroizing;
 
@@ -283,4 +284,40 @@ fn the_pin_lives_in_the_diary() {
     assert_eq!(pinned(&home), public(1), "what was left out pins nothing");
     let home = home.reopen();
     assert_eq!(pinned(&home), public(1), "from the journal");
+}
+
+/// What the clinician reads before a visit about how this diary was kept.
+fn read_before_a_visit(home: &Home) -> Vec<String> {
+    let companion = &home.companion;
+    let summary = companion.summary(&Selection::default(), &home.moment.now).unwrap();
+    let received = open_summary(&summary.open_form(&companion.identity()).unwrap(), None).unwrap();
+    let reading = ReadingScreen::new(&received, companion.words(), false).unwrap();
+    let kept = reading.parts.into_iter().filter(|part| part.part == ReadingPartKind::Kept);
+    kept.flat_map(|part| part.points)
+        .flat_map(|point| std::iter::once(point.text).chain(point.inner))
+        .collect()
+}
+
+#[test]
+fn the_clinician_reads_what_a_plan_was_accepted_in_spite_of() {
+    let mut home = Home::new(START);
+    home.tell(told(&by(1, 2), &[]));
+    home.tell(told(&by(1, 3), &[]));
+    assert_eq!(read_before_a_visit(&home), [""; 0], "what passes quietly is not said");
+    let (foreign, _) = home.tell(told(&by(9, 4), &[Although::OtherKey]));
+    home.tell(told(&signed(&plan(4, "Changed."), &key(9), None), &[Although::SameRevision]));
+    let plain = Handed::text(&plan(1, "As agreed."));
+    home.tell(told(&plain, &[Although::Unsigned, Although::OlderRevision]));
+    let plan = |revision| format!("Plan of Ines Abara, revision {revision} of Sun 1 Mar");
+    let said = |revision| format!("Tue 3 Mar, accepted knowingly: {}", plan(revision));
+    let unsigned =
+        [&said(1), "nobody had signed it", "it is an older revision than the one in use then"];
+    let same = [&said(4), "it has the number of the revision in use then, and says something else"];
+    let other = [&said(4), "it was signed with another key than the one known before"];
+    let all = [&other[..], &same[..], &unsigned[..]].concat();
+    assert_eq!(read_before_a_visit(&home), all);
+    // Who left it out does not use it.
+    home.tell(Told::Strike { of: foreign });
+    let now = read_before_a_visit(&home).join("\n");
+    assert!(now.contains(same[1]) && !now.contains(other[1]), "{now}");
 }

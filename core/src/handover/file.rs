@@ -12,9 +12,46 @@
 //! own letters and nothing is parsed before the signature holds. Spaces and line breaks after its end,
 //! which mail programs add, do not matter.
 
+use schemars::JsonSchema;
+
 use super::HandOverError;
+use crate::programme::plan::Programme;
 use crate::programme::read::MOST_BYTES;
 use crate::sealing::{Follows, Signature, VerifyKey};
+
+/// The file's form, for the published schema. A schema cannot say in what order the parts stand and that nothing stands
+/// between them, and it verifies no signature.
+#[derive(JsonSchema)]
+#[schemars(rename = "SignedProgramme", deny_unknown_fields)]
+#[allow(dead_code, reason = "only its schema is used")]
+pub(crate) struct Published {
+    /// Which form, and that it is signed: `frond programme 1`.
+    #[schemars(regex(pattern = r"^frond programme 1$"))]
+    signed: String,
+    /// The clinic's Ed25519 public key, 32 bytes in base64.
+    key: VerifyKey,
+    /// The word of the key used before that this one follows it, where it follows one.
+    #[serde(default)]
+    #[schemars(with = "PublishedFollows")]
+    follows: Option<PublishedFollows>,
+    /// The signature, 64 bytes in base64, over the length of the text of `signed`, that text and the exact bytes of
+    /// `programme`.
+    signature: Signature,
+    /// The programme.
+    programme: Programme,
+}
+
+/// One key's word that another follows it.
+#[derive(JsonSchema)]
+#[schemars(rename = "Follows", deny_unknown_fields)]
+#[allow(dead_code, reason = "only its schema is used")]
+struct PublishedFollows {
+    /// The Ed25519 public key used before, 32 bytes in base64.
+    key: VerifyKey,
+    /// Its signature, 64 bytes in base64, over the length of the text `frond key follows 1`, that text and the 32 bytes of
+    /// the new key.
+    signature: Signature,
+}
 
 /// The longest signed file that is read, in bytes.
 pub const FILE_MOST: usize = MOST_BYTES + 1024;

@@ -35,6 +35,7 @@ mod tests;
 pub use arrival::{Arrival, Handed, Signed};
 pub use code::{Correction, LINK_MOST, QR_VERSION_MOST};
 pub use error::HandOverError;
+pub(crate) use file::Published;
 pub use file::{FILE_MOST, is_signed};
 pub use key_words::{KEY_WORDS, key_words};
 pub use link::{LINK_TEXT_MOST, is_link};

@@ -10,6 +10,7 @@ use crate::programme::read::read;
 use crate::programme::strict::from_slice;
 
 const PROGRAMME: &str = include_str!("../../../fixtures/schema/programme.schema.json");
+const SIGNED: &str = include_str!("../../../fixtures/schema/signed-programme.schema.json");
 const ENTRY: &str = include_str!("../../../fixtures/schema/entry.schema.json");
 const HOW: &str = "the types changed: if that is wanted, run `cargo run -p frond-core --example \
                    write_schemas` and look at the difference";
@@ -25,6 +26,7 @@ fn validator(schema: &str) -> Validator {
 fn the_committed_schemas_are_those_of_the_types() {
     // Not `assert_eq`: it would print two whole schemas before it says what to do.
     assert!(text(&programme()) == PROGRAMME, "programme: {HOW}");
+    assert!(text(&signed_programme()) == SIGNED, "signed programme: {HOW}");
     assert!(text(&entry()) == ENTRY, "entry: {HOW}");
 }
 
@@ -133,6 +135,31 @@ fn where_schema_reader_and_check_agree_and_where_not() {
         })
         .collect();
     insta::assert_snapshot!(table.join("\n"));
+}
+
+#[test]
+fn signed_files_fit_their_schema_and_spoilt_ones_do_not() {
+    let schema = validator(SIGNED);
+    let kept = include_str!("../../../fixtures/handover-v1/signed.json");
+    let kept: Value = serde_json::from_str(kept).unwrap();
+    let fits = |change: fn(&mut Value)| {
+        let mut file = kept.clone();
+        change(&mut file);
+        schema.is_valid(&file)
+    };
+    assert!(fits(|_| ()) && fits(|file| drop(file.as_object_mut().unwrap().remove("follows"))));
+    let spoilt: [fn(&mut Value); 7] = [
+        |file| file["signed"] = "frond programme 2".into(),
+        |file| file["key"] = "short".into(),
+        |file| file["follows"] = Value::Null,
+        |file| file["follows"]["more"] = 1.into(),
+        |file| drop(file.as_object_mut().unwrap().remove("signature")),
+        |file| file["programme"]["frond_programme"] = 2.into(),
+        |file| file["more"] = 1.into(),
+    ];
+    for (which, spoil) in spoilt.into_iter().enumerate() {
+        assert!(!fits(spoil), "{which}");
+    }
 }
 
 #[test]

@@ -20,7 +20,6 @@ final class SceneDelegate: NSObject, UIWindowSceneDelegate {
 
     func sceneWillResignActive(_ scene: UIScene) {
         composed.cover.behind()
-        composed.phone.resigned()
     }
 
     func sceneDidEnterBackground(_ scene: UIScene) {

@@ -38,9 +38,6 @@ public final class FrondPhone {
 
     public private(set) var front: Front
 
-    /// Whether everything is covered: another app is in front, or the list of open apps.
-    public private(set) var covered = false
-
     public let ways: Ways
     public let duties: PhoneDuties
     public let running: any RunningTime
@@ -111,17 +108,12 @@ public final class FrondPhone {
     public func cameInFront() {
         let locks = lock.inFront(at: running.millis) && ways.coded
         if locks { lockNow() }
-        covered = false
         duties.cameInFront()
         if begun, front == .screens, !locks { ways.comeBack() }
     }
 
-    /// Not in front any more, if only for a moment: what is shown is covered.
-    public func resigned() { covered = true }
-
     /// Another app is in front.
     public func wentBehind() {
-        covered = true
         lock.behind(at: running.millis, after: lockAfter)
         if lock.isOver(at: running.millis) { lockNow() }
         // Nobody waits now: room is made for the next entries.

@@ -60,11 +60,9 @@ extension Day1 {
         try await she.press(.keeping)
         // Long enough behind other apps: it is locked before anything is shown.
         on.phone.wentBehind()
-        #expect(on.phone.covered)
         on.time.pass(.seconds(119))
         on.phone.cameInFront()
         await on.settle()
-        #expect(!on.phone.covered)
         guard case .keeping? = on.screen else { throw Lost("a little while keeps it open") }
         on.phone.wentBehind()
         on.time.pass(.seconds(120))

@@ -1,14 +1,16 @@
 //! How far the summary can be trusted: what was left out of it, what was told late, put right, left out,
-//! and what is missing.
+//! which plans were accepted although something about them was amiss, and what is missing.
 
 use std::collections::HashMap;
 
 use super::super::{entries, plain};
 use super::gather::Gathered;
 use super::{Part, Point, ReadingPart, say};
-use crate::diary::entry::{Content, Entry, EntryId, Session};
+use crate::diary::entry::{Although, Content, Entry, EntryId, Session};
 use crate::diary::resolve::Counted;
+use crate::message_id;
 use crate::moment::Stamp;
+use crate::programme::read::read;
 use crate::programme::values::RatingKind;
 use crate::summary::Received;
 
@@ -66,6 +68,7 @@ pub(super) fn kept(gathered: &Gathered<'_>) -> Option<ReadingPart> {
     let mut points = lowered(gathered);
     points.extend(late(gathered));
     points.extend(left_out(gathered));
+    points.extend(accepted(gathered));
     let marks = &gathered.summary.marks;
     if marks.missing_entries > 0 {
         let values =
@@ -192,4 +195,43 @@ fn left_out_session(gathered: &Gathered<'_>, row: &Counted<'_>, session: &Sessio
     let told = entries::tell(words, &Content::Session(session.clone()));
     let values = [("day", say::on(gathered, &row.happened)), ("told", told.into())];
     words.text("reading-left-out-session", &values)
+}
+
+/// Plans that she accepted although something about them was amiss; she was told and chose so.
+fn accepted(gathered: &Gathered<'_>) -> Vec<Point> {
+    let words = gathered.words;
+    let point = |row: &Counted<'_>| {
+        let Content::ProgrammeAccepted { carried, revision, although, .. } = row.content else {
+            return None;
+        };
+        if although.is_empty() {
+            return None;
+        }
+        let number = plain::whole(revision.get());
+        let plan = match read(carried.as_bytes()) {
+            Ok(plan) => words.text(
+                "reading-programme",
+                &[
+                    ("clinician", plan.clinician.name.as_str().into()),
+                    ("revision", number),
+                    ("day", say::on(gathered, &plan.issued_at)),
+                ],
+            ),
+            // What is wrong with it is said where it would be used.
+            Err(_) => words.text("entries-programme", &[("revision", number)]),
+        };
+        let values = [("day", say::on(gathered, &row.happened)), ("plan", plan.into())];
+        let inner = although.iter().map(|one| words.text(although_id(*one), &[])).collect();
+        Some(Point { text: words.text("reading-accepted", &values), inner })
+    };
+    gathered.standing().filter_map(point).collect()
+}
+
+fn although_id(although: Although) -> &'static str {
+    match although {
+        Although::Unsigned => message_id!("reading-although-unsigned"),
+        Although::OtherKey => message_id!("reading-although-other-key"),
+        Although::OlderRevision => message_id!("reading-although-older"),
+        Although::SameRevision => message_id!("reading-although-same"),
+    }
 }

@@ -160,6 +160,11 @@ reading-left-out = { $count ->
        *[other] { $sessions }
     }
 reading-left-out-session = { $day }: { $told }
+reading-accepted = { $day }, accepted knowingly: { $plan }
+reading-although-unsigned = nobody had signed it
+reading-although-other-key = it was signed with another key than the one known before
+reading-although-older = it is an older revision than the one in use then
+reading-although-same = it has the number of the revision in use then, and says something else
 reading-missing = { $count ->
         [one] 1 entry is missing: the diary's file was damaged
        *[other] { $count } entries are missing: the diary's file was damaged

@@ -160,6 +160,11 @@ reading-left-out = { $count ->
        *[other] { $sessions }
     }
 reading-left-out-session = { $day }: { $told }
+reading-accepted = { $day }, aceptado a sabiendas: { $plan }
+reading-although-unsigned = no lo había firmado nadie
+reading-although-other-key = estaba firmado con otra clave que la conocida hasta entonces
+reading-although-older = es una revisión anterior a la que usaba entonces
+reading-although-same = lleva el número de la revisión que usaba entonces y dice otra cosa
 reading-missing = { $count ->
         [one] Falta 1 anotación: el archivo del diario se dañó
        *[other] Faltan { $count } anotaciones: el archivo del diario se dañó

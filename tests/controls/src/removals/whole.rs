@@ -68,6 +68,14 @@ pub(super) const ALL: &[Removal] = &[
         tests: &["a_foreign_key_and_a_plan_that_nobody_signed_need_a_deliberate_choice"],
     },
     Removal {
+        hazard: 4,
+        control: "the clinician reads what a plan was accepted in spite of",
+        file: "core/src/screens/reading/record.rs",
+        from: "points.extend(accepted(gathered));",
+        to: "points.extend(accepted(gathered).into_iter().filter(|_| false));",
+        tests: &["the_clinician_reads_what_a_plan_was_accepted_in_spite_of"],
+    },
+    Removal {
         hazard: 5,
         control: "an older revision needs a deliberate choice",
         file: STANDING,
