@@ -82,6 +82,7 @@ struct FilesTests {
             .trimmingCharacters(in: .whitespacesAndNewlines)
         on.phone.incoming(try #require(URL(string: link)))
         await on.launch()
+        await on.settle()
         try await Person(on: on).press(.startNew)
         // It waited for a screen, and then for a diary.
         guard case .accept? = on.screen else { throw Lost("the plan that was handed over: \(on.says)") }
