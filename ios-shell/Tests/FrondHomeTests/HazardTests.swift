@@ -38,8 +38,8 @@ struct HazardTests {
     }
 
     /// The real door, which looks how many reminders wait when everything is about to be erased.
-    private actor Watched: Door {
-        private let door: RealDoor
+    private actor Watched: DoorBefore {
+        let door: RealDoor
         private let pending: @Sendable () async -> Int
         private(set) var sawPending = -1
 
@@ -49,15 +49,6 @@ struct HazardTests {
             if does == .eraseAllNow { sawPending = await pending() }
             return await door.press(does)
         }
-        func ask(_ request: Request) async -> Replied { await door.ask(request) }
-        func whole(_ request: WholeRequest) async -> Replied { await door.whole(request) }
-        func tell(_ told: Told, id: EntryId, happened: Instant?) async -> Replied {
-            await door.tell(told, id: id, happened: happened)
-        }
-        func newId() async -> EntryId? { await door.newId() }
-        func say(_ day: Day) async -> String { await door.say(day) }
-        func say(_ time: HourMinute) async -> String { await door.say(time) }
-        func tidy() async { await door.tidy() }
     }
 
     @Test func h10AnErasedDiaryLeavesNoReminderAndNoNotice() async throws {

@@ -68,14 +68,12 @@ struct LeavingTests {
     }
 
     /// A door through which nothing can be locked.
-    private actor Stuck: Door {
-        private let door: RealDoor
+    private actor Stuck: DoorBefore {
+        let door: RealDoor
         private var beside: Beside?
 
         init(_ door: RealDoor) { self.door = door }
 
-        func press(_ does: Does) async -> Replied { await door.press(does) }
-        func ask(_ request: Request) async -> Replied { await door.ask(request) }
         func whole(_ request: WholeRequest) async -> Replied {
             guard case .lock = request, let beside else {
                 let reply = await door.whole(request)
@@ -84,13 +82,6 @@ struct LeavingTests {
             }
             return .trouble(says: "An invented trouble.", again: .stay, beside)
         }
-        func tell(_ told: Told, id: EntryId, happened: Instant?) async -> Replied {
-            await door.tell(told, id: id, happened: happened)
-        }
-        func newId() async -> EntryId? { await door.newId() }
-        func say(_ day: Day) async -> String { await door.say(day) }
-        func say(_ time: HourMinute) async -> String { await door.say(time) }
-        func tidy() async { await door.tidy() }
     }
 
     @Test func whatCannotBeLockedIsSaidAndNothingOfTheDiaryStaysInSight() async throws {

@@ -12,8 +12,8 @@ struct WaysTests {
     private final class Apps { var all: [Opened] = [] }
 
     /// A real door whose answers come when the test lets them.
-    private actor SlowDoor: Door {
-        private let door: RealDoor
+    private actor SlowDoor: DoorBefore {
+        let door: RealDoor
         private var held: [CheckedContinuation<Void, Never>] = []
         private var holds = false
         private(set) var requests = 0
@@ -52,10 +52,6 @@ struct WaysTests {
             await slow()
             return await door.tell(told, id: id, happened: happened)
         }
-        func newId() async -> EntryId? { await door.newId() }
-        func say(_ day: Day) async -> String { await door.say(day) }
-        func say(_ time: HourMinute) async -> String { await door.say(time) }
-        func tidy() async { await door.tidy() }
     }
 
     /// An open diary, and ways of its own over it, behind a door that can wait.
