@@ -2,6 +2,7 @@
 
 use super::Trouble;
 use crate::diary::entry::Entry;
+use crate::diary::resolve::Amended;
 use crate::diary::state::State;
 use crate::diary::store::{Opened, Seq, Store};
 
@@ -14,7 +15,7 @@ pub(super) fn state_of(opened: &mut Opened) -> Result<State, Trouble> {
     let tail = std::mem::take(&mut opened.tail);
     let Some(snapshot) = opened.snapshot.take() else {
         // What no snapshot covers is the whole diary.
-        return folded(tail.iter().map(|(_, bytes)| bytes.as_slice()));
+        return folded(tail.into_iter().map(|(_, bytes)| bytes).collect());
     };
     if let Some(state) = State::decode(&snapshot.bytes)
         && let Some(state) = apply_all(state, &tail)?
@@ -35,11 +36,11 @@ fn apply_all(mut state: State, tail: &[(Seq, Vec<u8>)]) -> Result<Option<State>,
     Ok(Some(state))
 }
 
-/// The state of a whole diary, folded from its entries' bytes without holding all that they tell.
-pub(super) fn folded<'a>(
-    payloads: impl Iterator<Item = &'a [u8]> + Clone,
-) -> Result<State, Trouble> {
-    State::read_twice(|| payloads.clone().map(read))
+/// The state of a whole diary, folded from its entries' bytes. They are read twice, and the second time each is let go
+/// of once it was read: of ten years of entries never more than one is held, corrections aside.
+pub(super) fn folded(payloads: Vec<Vec<u8>>) -> Result<State, Trouble> {
+    let amended = Amended::read(payloads.iter().map(|bytes| read(bytes)))?;
+    State::folded(&amended, payloads.into_iter().map(|bytes| read(&bytes)))
 }
 
 /// The state of a whole diary as it stands in the journal.
@@ -47,7 +48,7 @@ pub(super) fn folded<'a>(
 /// # Errors
 /// As [`history`].
 pub(super) fn folded_anew(store: &Store) -> Result<State, Trouble> {
-    folded(payloads(store)?.iter().map(Vec::as_slice))
+    folded(payloads(store)?)
 }
 
 /// Every entry.

@@ -48,7 +48,7 @@ impl Companion {
             Recovery::None => None,
         };
         let entries = payloads(&self.store)?;
-        self.anew(&entries, keeper, recovery, moment)
+        self.anew(entries, keeper, recovery, moment)
     }
 
     /// Erases, for good. What is left is a mark that something was erased, without anything of what it
@@ -85,7 +85,7 @@ impl Companion {
         }
         keep.push(line(&mark)?);
         let recovery = self.store.card().recovery.clone();
-        self.anew(&keep, keeper, recovery, moment)
+        self.anew(keep, keeper, recovery, moment)
     }
 
     /// Ends the diary: erases everything, keys and backups too. Copies that lie elsewhere are out of
@@ -138,7 +138,7 @@ impl Companion {
     /// Writes the diary anew with these entries and goes on with it.
     fn anew(
         self,
-        entries: &[Vec<u8>],
+        entries: Vec<Vec<u8>>,
         keeper: &dyn KeyKeeper,
         recovery: Option<String>,
         moment: &Moment,
@@ -147,8 +147,8 @@ impl Companion {
         let Self { store, ports, folder, .. } = self;
         let phrase = recipient(recovery.as_deref())?.map(RecipientKeeper::new);
         let also: Vec<&dyn KeyKeeper> = phrase.iter().map(|p| p as &dyn KeyKeeper).collect();
-        let opened = store.renew(entries, Keepers { main: keeper, also: &also }, recovery)?;
-        let state = folded(entries.iter().map(Vec::as_slice))?;
+        let opened = store.renew(&entries, Keepers { main: keeper, also: &also }, recovery)?;
+        let state = folded(entries)?;
         let mut companion = Self::assemble(&ports, &folder, opened, state, language);
         companion.observed = Some(*moment);
         companion.keep_mark();

@@ -1,6 +1,7 @@
 //! Decides which content of an entry counts now: the newest unstruck correction, or none when the entry
 //! is struck (rule sentence T1). Leaves to others what that content means.
 
+use std::borrow::Borrow;
 use std::collections::HashMap;
 use std::mem::Discriminant;
 
@@ -42,7 +43,7 @@ pub fn resolve(entries: &[Entry]) -> Vec<Counted<'_>> {
 /// How the entries of a diary hang together, without what they tell: small, so that a long diary need
 /// not be held in memory to know what counts of it.
 #[derive(Debug, Default)]
-pub(super) struct Threads {
+struct Threads {
     by_id: HashMap<EntryId, usize>,
     links: Vec<Link>,
     /// Of each entry that was put right, its unstruck corrections.
@@ -75,7 +76,7 @@ struct Corrected {
 
 impl Threads {
     /// Of a whole diary, in the order it was written.
-    pub(super) fn of<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Self {
+    fn of<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Self {
         let mut threads = Self::default();
         for entry in entries {
             threads.add(entry);
@@ -85,7 +86,7 @@ impl Threads {
     }
 
     /// Takes the next entry. After the last one, [`Self::settle`].
-    pub(super) fn add(&mut self, entry: &Entry) {
+    fn add(&mut self, entry: &Entry) {
         let (told, does) = match &entry.what {
             Content::Strike { of } => (&entry.what, Does::Strikes(self.place_of(*of))),
             Content::Correction { of, content } => {
@@ -104,7 +105,7 @@ impl Threads {
 
     /// Decides what is struck, from the newest backwards, since a strike can only name what was written
     /// before it; then which correction of an entry is the newest that is not.
-    pub(super) fn settle(&mut self) {
+    fn settle(&mut self) {
         for index in (0..self.links.len()).rev() {
             if let Some(Link { does: Does::Strikes(Some(of)), struck: false, .. }) =
                 self.links.get(index).copied()
@@ -129,7 +130,7 @@ impl Threads {
 
     /// The entry at this index as it counts; `None` for a correction or a strike, which counts in the
     /// entry it is about. `at` gives the corrections, by their index.
-    pub(super) fn counted<'a>(
+    fn counted<'a>(
         &self,
         index: usize,
         first: &'a Entry,
@@ -177,6 +178,38 @@ impl Threads {
             at = of?;
         }
         Some(at)
+    }
+}
+
+/// What was put right and struck in a whole diary: all of it that has to be known before its first entry can be
+/// folded. Holds the corrections and no other entry.
+#[derive(Debug)]
+pub(crate) struct Amended<E> {
+    threads: Threads,
+    corrections: HashMap<usize, E>,
+}
+
+impl<E: Borrow<Entry>> Amended<E> {
+    /// Of all entries of a diary, in the order they were written.
+    ///
+    /// # Errors
+    /// What reading an entry tells.
+    pub(crate) fn read<T>(entries: impl Iterator<Item = Result<E, T>>) -> Result<Self, T> {
+        let (mut threads, mut corrections) = (Threads::default(), HashMap::new());
+        for (index, entry) in entries.enumerate() {
+            let entry = entry?;
+            threads.add(entry.borrow());
+            if matches!(entry.borrow().what, Content::Correction { .. }) {
+                corrections.insert(index, entry);
+            }
+        }
+        threads.settle();
+        Ok(Self { threads, corrections })
+    }
+
+    /// As [`Threads::counted`].
+    pub(super) fn counted<'a>(&'a self, index: usize, first: &'a Entry) -> Option<Counted<'a>> {
+        self.threads.counted(index, first, |at| self.corrections.get(&at).map(Borrow::borrow))
     }
 }
 

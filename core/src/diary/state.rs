@@ -3,7 +3,6 @@
 //! from the journal; leaves to [`crate::progression`] what the facts mean.
 
 use std::borrow::Borrow;
-use std::collections::HashMap;
 
 use serde::{Deserialize, Serialize};
 
@@ -11,7 +10,7 @@ use super::entry::{
     Asked, Chosen, Content, Entry, EntryId, LockAfter, ScreeningAnswer, Settings, SignNoted,
 };
 use super::presence::Presence;
-use super::resolve::Threads;
+use super::resolve::Amended;
 use crate::moment::{Stamp, Uptime};
 use crate::practice::breathing::{Conditions, CueKinds};
 use crate::progression::{Fold, FoldError, OutcomeKind};
@@ -152,42 +151,32 @@ impl State {
     /// # Errors
     /// [`FoldError`] when a stored programme cannot be read.
     pub fn from_history(entries: &[Entry]) -> Result<Self, FoldError> {
-        Self::read_twice(|| entries.iter().map(Ok))
+        let read = || entries.iter().map(Ok::<_, FoldError>);
+        Self::folded(&Amended::read(read())?, read())
     }
 
-    /// As [`State::from_history`], of a diary that is not held in memory: `read` gives its entries, in
-    /// order, and is asked for them twice. The first time tells what was corrected and struck, the second
-    /// time is folded, and of all entries only the corrections are held between.
+    /// As [`State::from_history`], of a diary that need not be held in memory: `entries` gives all of it, in order, one
+    /// after the other, and `amended` was read from all of it before.
     ///
     /// # Errors
     /// What reading an entry tells; [`FoldError`] when a stored programme cannot be read.
-    pub fn read_twice<E, I, T>(read: impl Fn() -> I) -> Result<Self, T>
+    pub(crate) fn folded<C, E, T>(
+        amended: &Amended<C>,
+        entries: impl Iterator<Item = Result<E, T>>,
+    ) -> Result<Self, T>
     where
+        C: Borrow<Entry>,
         E: Borrow<Entry>,
-        I: Iterator<Item = Result<E, T>>,
         T: From<FoldError>,
     {
-        let mut threads = Threads::default();
-        let mut corrections = HashMap::new();
-        for (index, entry) in read().enumerate() {
-            let entry = entry?;
-            threads.add(entry.borrow());
-            if matches!(entry.borrow().what, Content::Correction { .. }) {
-                corrections.insert(index, entry);
-            }
-        }
-        threads.settle();
         let mut state = Self::new();
-        for (index, entry) in read().enumerate() {
+        for (index, entry) in entries.enumerate() {
             let entry = entry?;
             let entry = entry.borrow();
             state.rule.write(entry)?;
             state.remember(entry);
             state.count += 1;
-            let correction = |index| corrections.get(&index).map(Borrow::borrow);
-            if let Some(counted) = threads.counted(index, entry, correction)
-                && !counted.struck
-            {
+            if let Some(counted) = amended.counted(index, entry).filter(|counted| !counted.struck) {
                 state.note(counted.first, counted.happened, counted.content);
             }
         }
