@@ -11,7 +11,7 @@ use crate::diary::resolve::Counted;
 use crate::message_id;
 use crate::moment::Stamp;
 use crate::programme::read::read;
-use crate::programme::values::RatingKind;
+use crate::programme::values::{RatingKind, Revision};
 use crate::summary::Received;
 
 /// What is left out of the summary by her choice.
@@ -197,34 +197,55 @@ fn left_out_session(gathered: &Gathered<'_>, row: &Counted<'_>, session: &Sessio
     words.text("reading-left-out-session", &values)
 }
 
-/// Plans that she accepted although something about them was amiss; she was told and chose so.
+/// Plans before the one in force that she accepted although something about them was amiss; she was told and chose so.
+/// What is to be said of the one in force stands beside it.
 fn accepted(gathered: &Gathered<'_>) -> Vec<Point> {
     let words = gathered.words;
-    let point = |row: &Counted<'_>| {
-        let Content::ProgrammeAccepted { carried, revision, although, .. } = row.content else {
-            return None;
-        };
-        if although.is_empty() {
-            return None;
-        }
-        let number = plain::whole(revision.get());
-        let plan = match read(carried.as_bytes()) {
-            Ok(plan) => words.text(
-                "reading-programme",
-                &[
-                    ("clinician", plan.clinician.name.as_str().into()),
-                    ("revision", number),
-                    ("day", say::on(gathered, &plan.issued_at)),
-                ],
-            ),
-            // What is wrong with it is said where it would be used.
-            Err(_) => words.text("entries-programme", &[("revision", number)]),
-        };
-        let values = [("day", say::on(gathered, &row.happened)), ("plan", plan.into())];
-        let inner = although.iter().map(|one| words.text(although_id(*one), &[])).collect();
-        Some(Point { text: words.text("reading-accepted", &values), inner })
+    let in_force = acceptances(gathered).next_back().map(|(row, ..)| row.place);
+    acceptances(gathered)
+        .filter(|(row, ..)| Some(row.place) != in_force)
+        .filter(|(.., although)| !although.is_empty())
+        .map(|(row, carried, revision, although)| {
+            let number = plain::whole(revision.get());
+            let plan = match read(carried.as_bytes()) {
+                Ok(plan) => words.text(
+                    "reading-programme",
+                    &[
+                        ("clinician", plan.clinician.name.as_str().into()),
+                        ("revision", number),
+                        ("day", say::on(gathered, &plan.issued_at)),
+                    ],
+                ),
+                // What is wrong with it is said where it would be used.
+                Err(_) => words.text("entries-programme", &[("revision", number)]),
+            };
+            let values = [("day", say::on(gathered, &row.happened)), ("plan", plan.into())];
+            let inner = although.iter().map(|one| words.text(although_id(*one), &[])).collect();
+            Point { text: words.text("reading-accepted", &values), inner }
+        })
+        .collect()
+}
+
+/// What was amiss with the plan in force when it was accepted.
+pub(super) fn in_spite_of(gathered: &Gathered<'_>) -> Vec<String> {
+    let words = gathered.words;
+    let Some((.., although)) = acceptances(gathered).next_back() else { return Vec::new() };
+    let say = |one: &Although| {
+        let although = words.text(although_id(*one), &[]).into();
+        words.text("reading-accepted-now", &[("although", although)])
     };
-    gathered.standing().filter_map(point).collect()
+    although.iter().map(say).collect()
+}
+
+type Acceptance<'a> = (&'a Counted<'a>, &'a str, Revision, &'a [Although]);
+
+fn acceptances<'a>(gathered: &'a Gathered<'_>) -> impl DoubleEndedIterator<Item = Acceptance<'a>> {
+    gathered.standing().filter_map(|row| match row.content {
+        Content::ProgrammeAccepted { carried, revision, although, .. } => {
+            Some((row, carried.as_ref(), *revision, although.as_slice()))
+        }
+        _ => None,
+    })
 }
 
 fn although_id(although: Although) -> &'static str {

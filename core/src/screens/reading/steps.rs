@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use super::gather::{Gathered, Sat};
-use super::{Part, Point, ReadingPart, say};
+use super::{Part, Point, ReadingPart, record, say};
 use crate::diary::entry::Settled;
 use crate::insight::{Change, LEAST_RATED, Practised, Spread};
 use crate::programme::plan::Schedule;
@@ -45,7 +45,8 @@ pub(in crate::screens) fn present(gathered: &Gathered<'_>) -> ReadingPart {
             ("clinician", rule.clinician.as_str().into()),
             ("day", say::day(gathered, rule.issued).into()),
         ];
-        points.push(Point::plain(words.text("reading-programme", &values)));
+        let inner = record::in_spite_of(gathered);
+        points.push(Point { text: words.text("reading-programme", &values), inner });
     }
     if let Some(plan) = programme.filter(|plan| plan.review_by < gathered.summary.made.day()) {
         let day = say::day(gathered, plan.review_by).into();

@@ -161,6 +161,7 @@ reading-left-out = { $count ->
     }
 reading-left-out-session = { $day }: { $told }
 reading-accepted = { $day }, accepted knowingly: { $plan }
+reading-accepted-now = accepted knowingly: { $although }
 reading-although-unsigned = nobody had signed it
 reading-although-other-key = it was signed with another key than the one known before
 reading-although-older = it is an older revision than the one in use then

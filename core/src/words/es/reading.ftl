@@ -161,6 +161,7 @@ reading-left-out = { $count ->
     }
 reading-left-out-session = { $day }: { $told }
 reading-accepted = { $day }, aceptado a sabiendas: { $plan }
+reading-accepted-now = aceptado a sabiendas: { $although }
 reading-although-unsigned = no lo había firmado nadie
 reading-although-other-key = estaba firmado con otra clave que la conocida hasta entonces
 reading-although-older = es una revisión anterior a la que usaba entonces

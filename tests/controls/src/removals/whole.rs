@@ -69,7 +69,15 @@ pub(super) const ALL: &[Removal] = &[
     },
     Removal {
         hazard: 4,
-        control: "the clinician reads what a plan was accepted in spite of",
+        control: "the clinician reads what the plan in force was accepted in spite of",
+        file: "core/src/screens/reading/steps.rs",
+        from: "let inner = record::in_spite_of(gathered);",
+        to: "let inner = Vec::new();",
+        tests: &["the_clinician_reads_what_a_plan_was_accepted_in_spite_of"],
+    },
+    Removal {
+        hazard: 4,
+        control: "and what those before it were",
         file: "core/src/screens/reading/record.rs",
         from: "points.extend(accepted(gathered));",
         to: "points.extend(accepted(gathered).into_iter().filter(|_| false));",
