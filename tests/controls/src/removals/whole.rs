@@ -71,8 +71,8 @@ pub(super) const ALL: &[Removal] = &[
         hazard: 4,
         control: "the clinician reads what the plan in force was accepted in spite of",
         file: "core/src/screens/reading/steps.rs",
-        from: "let inner = record::in_spite_of(gathered);",
-        to: "let inner = Vec::new();",
+        from: "record::in_spite_of(gathered)",
+        to: "Vec::new()",
         tests: &["the_clinician_reads_what_a_plan_was_accepted_in_spite_of"],
     },
     Removal {
