@@ -39,11 +39,11 @@ struct HazardTests {
 
     /// The real door, which looks how many reminders wait when everything is about to be erased.
     private actor Watched: DoorBefore {
-        let door: RealDoor
+        let door: any Door
         private let pending: @Sendable () async -> Int
         private(set) var sawPending = -1
 
-        init(_ door: RealDoor, pending: @escaping @Sendable () async -> Int) { (self.door, self.pending) = (door, pending) }
+        init(_ door: any Door, pending: @escaping @Sendable () async -> Int) { (self.door, self.pending) = (door, pending) }
 
         func press(_ does: Does) async -> Replied {
             if does == .eraseAllNow { sawPending = await pending() }

@@ -69,10 +69,10 @@ struct LeavingTests {
 
     /// A door through which nothing can be locked.
     private actor Stuck: DoorBefore {
-        let door: RealDoor
+        let door: any Door
         private var beside: Beside?
 
-        init(_ door: RealDoor) { self.door = door }
+        init(_ door: any Door) { self.door = door }
 
         func whole(_ request: WholeRequest) async -> Replied {
             guard case .lock = request, let beside else {

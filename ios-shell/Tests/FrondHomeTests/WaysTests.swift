@@ -13,12 +13,12 @@ struct WaysTests {
 
     /// A real door whose answers come when the test lets them.
     private actor SlowDoor: DoorBefore {
-        let door: RealDoor
+        let door: any Door
         private var held: [CheckedContinuation<Void, Never>] = []
         private var holds = false
         private(set) var requests = 0
 
-        init(_ door: RealDoor) { self.door = door }
+        init(_ door: any Door) { self.door = door }
 
         func hold() { holds = true }
 

@@ -1,7 +1,7 @@
 // The same door, which takes back what lies outside of the diary before everything is erased: if the phone ends the app in the
 // middle of it, no reminder comes any more. Where it was not erased after all, what was taken back is there again.
 
-struct ErasesLast: Door {
+struct ErasesLast: DoorBefore {
     let door: any Door
 
     /// Takes it back, and answers how to put it there again.
@@ -11,23 +11,9 @@ struct ErasesLast: Door {
         does == .eraseAllNow ? await erasing { await door.press(does) } : await door.press(does)
     }
 
-    func ask(_ request: Request) async -> Replied { await door.ask(request) }
-
     func whole(_ request: WholeRequest) async -> Replied {
         request == .eraseAll ? await erasing { await door.whole(request) } : await door.whole(request)
     }
-
-    func tell(_ told: Told, id: EntryId, happened: Instant?) async -> Replied {
-        await door.tell(told, id: id, happened: happened)
-    }
-
-    func newId() async -> EntryId? { await door.newId() }
-
-    func say(_ day: Day) async -> String { await door.say(day) }
-
-    func say(_ time: HourMinute) async -> String { await door.say(time) }
-
-    func tidy() async { await door.tidy() }
 
     private func erasing(_ send: () async -> Replied) async -> Replied {
         let putBack = await takeBack()
