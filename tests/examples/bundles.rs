@@ -32,6 +32,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     write("hostile-words", &made::hostile(), Texts::Carried)?;
     write("hostile-words-left-out", &made::hostile(), Texts::LeftOut)?;
     write("something-of-everything", &made::plain(), Texts::Carried)?;
+    write("clock-put-right", &made::clock_put_right(), Texts::Carried)?;
     write("narrowed", &made::narrowed(), Texts::Carried)?;
     for (number, life) in made::lives(0..20).iter().enumerate() {
         write(&format!("life-{number:02}"), life, Texts::Carried)?;

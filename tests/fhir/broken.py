@@ -55,6 +55,8 @@ FAULTS = {
         status="half"),
     "plan-week-unit-unknown": lambda b: first(b, "CarePlan", "activity")["activity"][0]["detail"][
         "scheduledTiming"]["repeat"].update(periodUnit="week"),
+    "plan-ends-before-it-starts": lambda b: first(b, "CarePlan", "period")["period"].update(
+        start="2026-03-02T08:00:00Z", end="2026-03-01T08:00:00Z"),
     "goal-description-missing": lambda b: first(b, "Goal").pop("description"),
     "talk-status-unknown": lambda b: first(b, "Communication").update(status="said"),
     "resource-unknown": lambda b: b["entry"][0]["resource"].update(resourceType="Diary"),

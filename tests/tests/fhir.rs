@@ -1,6 +1,8 @@
 //! The FHIR bundle: every reference leads somewhere, the same diary has the same ids, what was narrowed away
 //! stays away. That it is FHIR R4 at all is checked by an independent validator, in `tests/fhir`. All invented.
 
+#[path = "fhir/clock.rs"]
+mod clock;
 #[path = "fhir/made.rs"]
 mod made;
 mod rule_diary;

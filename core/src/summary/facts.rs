@@ -10,7 +10,6 @@ use super::looked::{Looked, Sat};
 use crate::diary::entry::{Content, Ended, SignKey};
 use crate::insight::{Practised, Spread};
 use crate::programme::plan::{Programme, Schedule};
-use crate::programme::read::read;
 use crate::programme::values::{Line, Position, RatingKind, Revision, Size};
 use crate::progression::FoldError;
 use crate::safety::{Sign, Tier};
@@ -139,20 +138,20 @@ impl Facts {
     /// [`FoldError`] when a programme in it cannot be read.
     pub fn of(summary: &Summary) -> Result<Self, FoldError> {
         let looked = Looked::through(summary)?;
-        let plan = in_force(&looked)?;
+        let plan = looked.state.rule().programme();
         Ok(Self {
             first: first_day(&looked),
             last: looked.last_day(),
             narrowed: summary.narrowed.from.is_some() || summary.narrowed.to.is_some(),
             missing: summary.marks.missing_entries > 0,
-            plan: plan.as_ref().map(|plan| PlanFacts {
+            plan: plan.map(|plan| PlanFacts {
                 clinician: plan.clinician.name.clone(),
                 revision: plan.revision,
                 issued: plan.issued_at.day(),
                 review_by: plan.review_by,
             }),
             steps: steps(&looked),
-            practices: plan.as_ref().map(|plan| practices(&looked, plan)).unwrap_or_default(),
+            practices: plan.map(|plan| practices(&looked, plan)).unwrap_or_default(),
             activities: followed(&looked, |content| match content {
                 Content::FunctionRated { activity, able } => {
                     Some((activity, i8::try_from(able.get()).unwrap_or(i8::MAX)))
@@ -167,16 +166,6 @@ impl Facts {
             paused: summary.present.pause.is_some(),
         })
     }
-}
-
-fn in_force(looked: &Looked<'_>) -> Result<Option<Programme>, FoldError> {
-    let mut accepted = looked.standing().filter_map(|row| match row.content {
-        Content::ProgrammeAccepted { carried, .. } => Some((row, carried)),
-        _ => None,
-    });
-    let Some((row, carried)) = accepted.next_back() else { return Ok(None) };
-    let plan = read(carried.as_bytes());
-    plan.map(Some).map_err(|_| FoldError::UnreadableProgramme { place: row.place })
 }
 
 fn first_day(looked: &Looked<'_>) -> Option<NaiveDate> {

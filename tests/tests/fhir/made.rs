@@ -213,6 +213,20 @@ pub fn narrowed() -> Summary {
     summary(&diary, 40, &selection)
 }
 
+/// The clock stood five days ahead when the first plan was accepted and its second step was begun, and was put right
+/// before the second plan.
+pub fn clock_put_right() -> Summary {
+    let mut diary = Diary::default();
+    diary.say(at(8, 8), super::rule_diary::accept(&programme(1, ladder(), json!({}))));
+    diary.say(at(9, 8), to_step("b"));
+    diary.sit(at(9, 20), sit(180, Some(2)));
+    diary.say(at(5, 8), super::rule_diary::accept(&programme(2, ladder(), json!({}))));
+    for day in 5..9 {
+        diary.sit(at(day, 20), sit(150, Some(2)));
+    }
+    summary(&diary, 12, &Selection::default())
+}
+
 /// Diaries by chance.
 pub fn lives(seeds: std::ops::Range<u64>) -> Vec<Summary> {
     seeds

@@ -146,7 +146,9 @@ fn instant(at: &Stamp) -> String {
     at.local().to_rfc3339_opts(chrono::SecondsFormat::Millis, false)
 }
 
-/// A period, open where it has no end yet.
+/// A period, open where it has no end yet. Where the clock was put back within it, it ends when it began: the standard
+/// refuses an end before the start (per-1), and without an end it would seem to last.
 fn period(from: &Stamp, to: Option<&Stamp>) -> Period {
-    Period { start: date_time(from), end: to.map(date_time) }
+    let end = to.map(|to| if to.millis() < from.millis() { from } else { to });
+    Period { start: date_time(from), end: end.map(date_time) }
 }

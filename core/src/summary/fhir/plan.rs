@@ -22,7 +22,7 @@ pub(super) struct Accepted {
     plan: Programme,
 }
 
-/// The plans, in the order they were accepted.
+/// The plans, in the order they were accepted: by place, as the rule engine has them, whatever the clock said.
 pub(super) fn accepted(looked: &Looked<'_>) -> Result<Vec<Accepted>, FoldError> {
     let ids = super::Ids::of(looked.summary.diary);
     let mut plans: Vec<Accepted> = Vec::new();
@@ -34,7 +34,6 @@ pub(super) fn accepted(looked: &Looked<'_>) -> Result<Vec<Accepted>, FoldError> 
             plans.push(Accepted { id, at: row.happened, plan });
         }
     }
-    plans.sort_by_key(|plan| plan.at.millis());
     Ok(plans)
 }
 

@@ -20,7 +20,6 @@ use super::looked::{Looked, Sat};
 use super::stored;
 use super::stretch::Stretch;
 use crate::diary::entry::{Content, SignNoted};
-use crate::programme::read::read;
 use crate::programme::values::RatingKind;
 use crate::progression::FoldError;
 
@@ -69,7 +68,8 @@ impl Flat {
                 Some(Shown { index, stretch, first, last })
             })
             .collect();
-        let nickname = if with.nickname { nickname(&looked)? } else { None };
+        let plan = looked.state.rule().programme().filter(|_| with.nickname);
+        let nickname = plan.map(|plan| plan.for_whom.to_string());
         let of = Lines { looked: &looked, shown: &shown, texts: with.texts, nickname };
         Ok(Self {
             diary: of.diary(),
@@ -284,16 +284,6 @@ pub(super) fn noted(row: &crate::diary::resolve::Counted<'_>) -> Vec<SignNoted> 
 }
 
 /// The nickname of the plan that was accepted last.
-fn nickname(looked: &Looked<'_>) -> Result<Option<String>, FoldError> {
-    let mut accepted = looked.standing().filter_map(|row| match row.content {
-        Content::ProgrammeAccepted { carried, .. } => Some((row.place, carried)),
-        _ => None,
-    });
-    let Some((place, carried)) = accepted.next_back() else { return Ok(None) };
-    let plan = read(carried.as_bytes()).map_err(|_| FoldError::UnreadableProgramme { place })?;
-    Ok(Some(plan.for_whom.to_string()))
-}
-
 /// What a time on a step was left for.
 fn left_for(stretch: &Stretch, after: &Stretch) -> &'static str {
     if stretch.programme != after.programme {
