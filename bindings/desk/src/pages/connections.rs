@@ -1,13 +1,14 @@
 //! The connections of a page server. Decides how many there are at a time, how long the head of a request may
 //! take and how long it may be, and which connection gives way to a newcomer: the one that was left longest
-//! without a request being answered on it. So no program that only opens connections, or writes into them as slowly
-//! as it can, keeps a page from anybody. Leaves how long a body may be and may take to [`super::form`].
+//! without a request being answered on it, but none that has only just come. So no program that only opens
+//! connections, or writes into them as slowly as it can, keeps a page from anybody; and one that opens many at once
+//! throws nobody out who was about to ask. Leaves how long a body may be and may take to [`super::form`].
 
 use std::convert::Infallible;
 use std::io;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use axum::Router;
 use axum::extract::Request;
@@ -27,6 +28,8 @@ use tokio::task::{AbortHandle, JoinHandle};
 const MOST: usize = 256;
 /// How long the head of a request may take, and how long a connection may lie idle before the next one.
 const HEAD_WITHIN: Duration = Duration::from_secs(10);
+/// How long whoever has just come is left to begin, however many come after.
+const BEGIN_WITHIN: Duration = Duration::from_millis(500);
 /// The longest head of a request, in bytes.
 const HEAD_MOST: usize = 32 * 1024;
 /// How soon it is tried again where nothing can be taken just now.
@@ -65,7 +68,7 @@ async fn take(listener: TcpListener, router: Router, graceful: Arc<GracefulShutd
             Err(error) if is_of_one(&error) => continue,
             // There are no more files to be opened, or no memory.
             Err(_) => {
-                held.give_way();
+                held.give_way(Instant::now());
                 tokio::time::sleep(A_MOMENT).await;
                 continue;
             }
@@ -81,17 +84,18 @@ async fn take(listener: TcpListener, router: Router, graceful: Arc<GracefulShutd
             drop(kept);
         });
         // One thread runs all of this, so the task has not begun yet, and cannot have ended.
-        held.all().push((own, task.abort_handle()));
+        held.all().push(Listed { own, came: Instant::now(), task: task.abort_handle() });
     }
 }
 
-/// A place for a newcomer. Where all are taken, somebody gives way; where all are being answered, it waits.
+/// A place for a newcomer. Where all are taken, somebody gives way; where all are being answered or have only just
+/// come, it waits.
 async fn place(places: &Arc<Semaphore>, held: &Held) -> Option<OwnedSemaphorePermit> {
     if let Ok(place) = places.clone().try_acquire_owned() {
         return Some(place);
     }
     loop {
-        held.give_way();
+        held.give_way(Instant::now());
         let place = tokio::time::timeout(A_MOMENT, places.clone().acquire_owned()).await;
         if let Ok(place) = place {
             return place.ok();
@@ -169,15 +173,31 @@ impl Drop for Answering {
     }
 }
 
+/// A connection on the list of all.
+struct Listed {
+    own: Arc<Own>,
+    came: Instant,
+    task: AbortHandle,
+}
+
+impl Listed {
+    /// Whether it has to go where somebody must: nothing is being answered on it, and it had its time to begin.
+    fn can_go(&self, now: Instant) -> bool {
+        now.duration_since(self.came) >= BEGIN_WITHIN
+            && !self.own.answering.load(Ordering::Relaxed)
+            && !self.task.is_finished()
+    }
+}
+
 /// All connections there are.
 #[derive(Default)]
 struct Held {
-    all: Mutex<Vec<(Arc<Own>, AbortHandle)>>,
+    all: Mutex<Vec<Listed>>,
     uses: Arc<AtomicU64>,
 }
 
 impl Held {
-    fn all(&self) -> MutexGuard<'_, Vec<(Arc<Own>, AbortHandle)>> {
+    fn all(&self) -> MutexGuard<'_, Vec<Listed>> {
         self.all.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
@@ -187,14 +207,12 @@ impl Held {
         Arc::new(own)
     }
 
-    /// Ends the connection that was left longest, if there is one on which nothing is being answered.
-    fn give_way(&self) {
+    /// Ends the connection that was left longest, if there is one that can go.
+    fn give_way(&self, now: Instant) {
         let all = self.all();
-        let idle = all
-            .iter()
-            .filter(|(own, task)| !own.answering.load(Ordering::Relaxed) && !task.is_finished());
-        if let Some((_, task)) = idle.min_by_key(|(own, _)| own.used.load(Ordering::Relaxed)) {
-            task.abort();
+        let idle = all.iter().filter(|one| one.can_go(now));
+        if let Some(one) = idle.min_by_key(|one| one.own.used.load(Ordering::Relaxed)) {
+            one.task.abort();
         }
     }
 }
@@ -208,6 +226,9 @@ struct Kept {
 
 impl Drop for Kept {
     fn drop(&mut self) {
-        self.held.all().retain(|(own, _)| !Arc::ptr_eq(own, &self.own));
+        self.held.all().retain(|one| !Arc::ptr_eq(&one.own, &self.own));
     }
 }
+
+#[cfg(test)]
+mod tests;
