@@ -1,6 +1,9 @@
 //! Every word of the cabinet's screens, in the situations that matter, held still, in English and Spanish. The
 //! summaries are invented.
 
+#[path = "cabinet_words/fuller.rs"]
+mod fuller;
+
 use frond_core::diary::entry::Entry;
 use frond_core::ports::Passphrase;
 use frond_core::programme::rule::Rule;

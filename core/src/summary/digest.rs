@@ -39,7 +39,7 @@ impl fmt::Debug for SummaryId {
 }
 
 /// Version of the encoding of a digest. Another one is not read, but made anew from the summary.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 
 /// The digest.
 #[derive(Clone, PartialEq, Serialize, Deserialize)]
@@ -67,6 +67,10 @@ pub struct Digest {
     pub practised: Option<NaiveDate>,
     /// Entries in it.
     pub entries: u32,
+    /// Entries known to be missing by damage.
+    missing: u64,
+    /// How often something was erased.
+    erased: u32,
     /// Sessions that count.
     pub sessions: u32,
     /// Whether time alone was asked for.
@@ -124,6 +128,8 @@ impl Digest {
             step,
             practised: sessions().map(|row| row.happened.day()).max(),
             entries: small(summary.entries.len()),
+            missing: summary.marks.missing_entries,
+            erased: summary.marks.erased,
             sessions: small(sessions().count()),
             time_alone: summary.asks_time_alone(),
             open_signs: small(open.len()),
@@ -159,6 +165,17 @@ impl Digest {
         }
         let (digest, rest) = postcard::take_from_bytes::<Self>(bytes).ok()?;
         (rest.is_empty() && digest.from().is_some()).then_some(digest)
+    }
+
+    /// Whether it holds more entries than another summary of the same diary although nothing explains that: nothing was
+    /// left out of the other, nothing was erased in only one of the two, and no more are missing there by damage. The
+    /// other is then no newer one, whatever the clock said when it was made, or the diary went two ways.
+    #[must_use]
+    pub fn holds_more_than(&self, other: &Self) -> bool {
+        let damaged = other.missing.saturating_sub(self.missing);
+        !other.narrowed
+            && self.erased == other.erased
+            && u64::from(self.entries) > u64::from(other.entries).saturating_add(damaged)
     }
 
     /// Whether something in it must be seen before anything else.

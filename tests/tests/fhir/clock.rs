@@ -3,9 +3,10 @@
 
 use chrono::{DateTime, NaiveDate};
 use frond_core::summary::fhir::Texts;
-use serde_json::Value;
+use serde_json::{Value, json as value};
 
-use super::{all, every, json, made};
+use super::rule_diary::{Diary, at, ladder, programme, to_step};
+use super::{addresses, all, every, json, made};
 
 #[test]
 fn the_plan_accepted_last_is_the_active_one_whatever_the_clock_said() {
@@ -49,6 +50,22 @@ fn no_period_ends_before_it_starts() {
         }
     }
     assert!(seen > 100, "only {seen} periods were looked at");
+}
+
+/// FHIR R4, Bundle, invariant bdl-7: no address twice.
+#[test]
+fn a_step_left_and_taken_up_again_in_one_moment_is_told_twice() {
+    let mut diary = Diary::begun(&programme(1, ladder(), value!({})));
+    for step in ["b", "a", "b", "a", "b"] {
+        diary.say(at(3, 8), to_step(step));
+    }
+    let bundle = json(&made::summary(&diary, 5, &Default::default()), Texts::Carried);
+    let addresses = addresses(&bundle);
+    let unique: std::collections::BTreeSet<&String> = addresses.iter().collect();
+    assert_eq!(unique.len(), addresses.len(), "an address is there twice");
+    let steps = bundle["entry"].as_array().unwrap().iter();
+    let steps = steps.filter(|one| one["resource"]["code"]["coding"][0]["code"] == "step-in-use");
+    assert_eq!(steps.count(), 6);
 }
 
 /// When a day or a moment begins, in seconds.

@@ -6,7 +6,8 @@ use std::collections::HashMap;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-use super::{count, day, moment, people::newer};
+use super::people::{age, fuller, newest};
+use super::{count, day, moment};
 use crate::programme::values::{ProgrammeId, Revision};
 use crate::summary::{DiaryId, Digest};
 use crate::words::Words;
@@ -31,24 +32,24 @@ impl PlanNews {
         revision: Revision,
         today: NaiveDate,
     ) -> Self {
-        let mut newest: HashMap<DiaryId, &Digest> = HashMap::new();
+        let mut by_diary: HashMap<DiaryId, Vec<&Digest>> = HashMap::new();
         let uses = |one: &&Digest| one.programme.as_ref().is_some_and(|(id, _)| id == programme);
         for one in all.filter(uses) {
-            let own = newest.entry(one.diary).or_insert(one);
-            if newer(one, own) {
-                *own = one;
-            }
+            by_diary.entry(one.diary).or_default().push(one);
         }
-        if newest.is_empty() {
+        let mut diaries: Vec<(&Digest, Option<&Digest>)> = by_diary
+            .into_values()
+            .filter_map(|all| newest(&all).map(|one| (one, fuller(&all, one))))
+            .collect();
+        diaries.sort_by_key(|(one, _)| Reverse(age(one)));
+        if diaries.is_empty() {
             return Self { says: vec![words.text("compose-news-none", &[])], diary: None };
         }
-        let mut newest: Vec<&Digest> = newest.into_values().collect();
-        newest.sort_by_key(|one| Reverse((one.made.millis(), one.summary)));
         let mut says = Vec::new();
-        if newest.len() > 1 {
-            says.push(words.text("compose-news-several", &[("count", count(newest.len()))]));
+        if diaries.len() > 1 {
+            says.push(words.text("compose-news-several", &[("count", count(diaries.len()))]));
         }
-        for one in &newest {
+        for (one, fuller) in &diaries {
             let days = (today - one.made.day()).num_days();
             let values =
                 [("made", moment(words, &one.made).into()), ("last", day(words, one.last).into())];
@@ -57,6 +58,10 @@ impl PlanNews {
             if days >= 0 {
                 says.push(words.text("compose-news-age", &[("days", days.into())]));
             }
+            if let Some(fuller) = fuller {
+                let values = [("made", moment(words, &fuller.made).into())];
+                says.push(words.text("compose-news-fuller", &values));
+            }
             let used = one.programme.as_ref().map_or(0, |(_, used)| used.get());
             if used + 1 != revision.get() {
                 let values = [("revision", i64::from(used).into())];
@@ -64,7 +69,7 @@ impl PlanNews {
             }
         }
         says.push(words.text("compose-news-since", &[]));
-        let diary = if let [one] = newest[..] { Some(one.diary) } else { None };
+        let diary = if let [(one, _)] = diaries[..] { Some(one.diary) } else { None };
         Self { says, diary }
     }
 }

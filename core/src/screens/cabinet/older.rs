@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::people::newer;
+use super::people::age;
 use super::{count, day, moment};
 use crate::summary::{Digest, SummaryId};
 use crate::words::Words;
@@ -29,14 +29,15 @@ impl OlderSummaries {
         keys: usize,
     ) -> Option<Self> {
         let mut all: Vec<&Digest> = all.collect();
-        all.sort_by_key(|one| std::cmp::Reverse((one.made.millis(), one.summary)));
+        all.sort_by_key(|one| std::cmp::Reverse(age(one)));
         let own = *all.iter().find(|one| one.summary == read)?;
         let others: Vec<&Digest> = all.iter().copied().filter(|one| one.summary != read).collect();
         if others.is_empty() {
             return None;
         }
         let mut says = vec![words.text("cabinet-others-says", &[("count", count(others.len()))])];
-        if others.iter().any(|one| newer(one, own)) {
+        let newer = |one: &Digest| age(one) > age(own);
+        if others.iter().any(|one| newer(one)) {
             says.push(words.text("cabinet-others-newer", &[]));
         } else {
             // What the newest does not show any longer may stand in an older one.
@@ -61,7 +62,7 @@ impl OlderSummaries {
                 ("last", day(words, one.last).into()),
                 ("entries", one.entries.into()),
             ];
-            let text = if newer(one, own) {
+            let text = if newer(one) {
                 words.text("cabinet-other-newer", &values)
             } else {
                 words.text("cabinet-other", &values)

@@ -99,6 +99,8 @@ pub struct PersonLine {
 /// A diary with its newest summary.
 struct Person<'a> {
     newest: &'a Digest,
+    /// Another one that holds more, as where the phone's clock was put back since; of several the one with most.
+    fuller: Option<&'a Digest>,
     summaries: usize,
     /// Another diary has the same nickname.
     doubled: bool,
@@ -161,19 +163,16 @@ fn empty(words: &Words) -> Vec<String> {
 }
 
 fn people<'a>(digests: impl Iterator<Item = &'a Digest>) -> Vec<Person<'a>> {
-    let mut by_diary: HashMap<DiaryId, Person<'a>> = HashMap::new();
+    let mut by_diary: HashMap<DiaryId, Vec<&'a Digest>> = HashMap::new();
     for digest in digests {
-        by_diary
-            .entry(digest.diary)
-            .and_modify(|person| {
-                person.summaries += 1;
-                if newer(digest, person.newest) {
-                    person.newest = digest;
-                }
-            })
-            .or_insert(Person { newest: digest, summaries: 1, doubled: false });
+        by_diary.entry(digest.diary).or_default().push(digest);
     }
-    let mut people: Vec<Person<'a>> = by_diary.into_values().collect();
+    let person = |all: Vec<&'a Digest>| {
+        let newest = newest(&all)?;
+        let fuller = fuller(&all, newest);
+        Some(Person { newest, fuller, summaries: all.len(), doubled: false })
+    };
+    let mut people: Vec<Person<'a>> = by_diary.into_values().filter_map(person).collect();
     let mut names: HashMap<String, usize> = HashMap::new();
     for person in &people {
         *names.entry(name_of(person.newest)).or_default() += 1;
@@ -185,9 +184,20 @@ fn people<'a>(digests: impl Iterator<Item = &'a Digest>) -> Vec<Person<'a>> {
     people
 }
 
-/// Whether one was made after the other; of two of one moment the larger id, so that the order is one.
-pub(super) fn newer(one: &Digest, than: &Digest) -> bool {
-    (one.made.millis(), one.summary) > (than.made.millis(), than.summary)
+/// By when it was made; of two of one moment the larger id is the newer, so that the order is one.
+pub(super) fn age(one: &Digest) -> (i64, SummaryId) {
+    (one.made.millis(), one.summary)
+}
+
+/// The newest of these.
+pub(super) fn newest<'a>(all: &[&'a Digest]) -> Option<&'a Digest> {
+    all.iter().copied().max_by_key(|one| age(one))
+}
+
+/// Of these summaries of one diary the one that holds most, where it holds more than the newest.
+pub(super) fn fuller<'a>(all: &[&'a Digest], newest: &Digest) -> Option<&'a Digest> {
+    let more = all.iter().copied().filter(|one| one.holds_more_than(newest));
+    more.max_by_key(|one| (one.entries, age(one)))
 }
 
 fn name_of(digest: &Digest) -> String {
@@ -198,9 +208,12 @@ fn is_meant(person: &Person<'_>, wanted: &str) -> bool {
     name_of(person.newest).contains(wanted) || person.newest.diary.to_string().starts_with(wanted)
 }
 
-/// What is open counts by its gravest sign; a pause without a sign after all signs.
-fn gravity(digest: &Digest) -> (bool, Option<Tier>) {
-    (digest.is_open(), digest.gravest)
+/// What is open counts by its gravest sign; a pause without a sign after all signs. What is open in a fuller summary is
+/// open.
+fn gravity(person: &Person<'_>) -> (bool, Option<Tier>) {
+    let of = |digest: &Digest| (digest.is_open(), digest.gravest);
+    let newest = of(person.newest);
+    person.fuller.map_or(newest, |fuller| of(fuller).max(newest))
 }
 
 fn sort(people: &mut [Person<'_>], order: PeopleOrder) {
@@ -209,7 +222,7 @@ fn sort(people: &mut [Person<'_>], order: PeopleOrder) {
     let newest = |one: &Person<'_>| std::cmp::Reverse(one.newest.made.millis());
     match order {
         PeopleOrder::OpenFirst => {
-            people.sort_by_key(|one| (std::cmp::Reverse(gravity(one.newest)), newest(one)))
+            people.sort_by_key(|one| (std::cmp::Reverse(gravity(one)), newest(one)))
         }
         PeopleOrder::Newest => people.sort_by_key(newest),
         PeopleOrder::Nickname => people.sort_by_cached_key(|one| name_of(one.newest)),
@@ -242,8 +255,15 @@ pub(super) fn name(words: &Words, digest: &Digest) -> String {
 fn line(words: &Words, person: &Person<'_>) -> PersonLine {
     let digest = person.newest;
     let mut marks = Vec::new();
-    if digest.time_alone {
+    if digest.time_alone || person.fuller.is_some_and(|fuller| fuller.time_alone) {
         marks.push(words.text("cabinet-time-alone", &[]));
+    }
+    if let Some(fuller) = person.fuller {
+        let values = [("made", moment(words, &fuller.made).into())];
+        marks.push(words.text("cabinet-fuller", &values));
+        if fuller.is_open() {
+            marks.push(words.text("cabinet-fuller-open", &[]));
+        }
     }
     if let Some(tier) = digest.gravest {
         let number = [("count", digest.open_signs.into())];

@@ -128,3 +128,31 @@ fn the_same_summary_is_known_again_and_another_is_not() {
     let other = received(&entries()[..3], &Selection::default());
     assert_ne!(one.id, other.id);
 }
+
+#[test]
+fn one_holds_more_than_another_only_where_nothing_explains_it() {
+    let of = |entries: &[Entry]| Digest::of(&received(entries, &Selection::default()));
+    let (whole, part) = (of(&entries()), of(&entries()[..3]));
+    assert!(whole.holds_more_than(&part));
+    assert!(!part.holds_more_than(&whole) && !whole.holds_more_than(&whole));
+    let changed = |change: fn(&mut Digest)| {
+        let mut part = part.clone();
+        change(&mut part);
+        part
+    };
+    assert!(!whole.holds_more_than(&changed(|part| part.narrowed = true)), "left out");
+    assert!(!whole.holds_more_than(&changed(|part| part.erased = 1)), "erased");
+    assert!(
+        whole.holds_more_than(&changed(|part| part.missing = 1)),
+        "two are gone, and one by damage"
+    );
+    assert!(!whole.holds_more_than(&changed(|part| part.missing = 2)), "damage");
+    // What was damaged before both is missing in both.
+    let mut before = whole.clone();
+    before.missing = 2;
+    assert!(before.holds_more_than(&changed(|part| part.missing = 2)));
+    // That something was left out of the one that holds more takes nothing from it.
+    let mut shorter = whole;
+    shorter.narrowed = true;
+    assert!(shorter.holds_more_than(&part));
+}

@@ -199,10 +199,19 @@ fn sizes(parts: &[Part]) -> String {
 fn steps(making: &mut Making<'_>) {
     let looked = &making.looked;
     let mut made = Vec::new();
-    for stretch in &looked.stretches {
+    for (index, stretch) in looked.stretches.iter().enumerate() {
         let Some((first, _)) = looked.shown(stretch) else { continue };
-        let words =
+        let mut words =
             format!("{} {} {}", stretch.step.id, stretch.revision.get(), stretch.began.millis());
+        // Left and taken up again in one moment, it is in use twice.
+        let same = looked.stretches.iter().take(index).filter(|one| {
+            (&one.step.id, one.revision) == (&stretch.step.id, stretch.revision)
+                && one.began.millis() == stretch.began.millis()
+        });
+        match same.count() {
+            0 => {}
+            before => words = format!("{words} {before}"),
+        }
         let id = making.ids.worded(Code::StepInUse, &words);
         let mut used = making.observation(&id, Code::StepInUse, Named::Activity);
         let mut days = period(&stretch.began, stretch.ended.as_ref());

@@ -49,6 +49,8 @@ cabinet-open-note = { $count ->
        *[other] { $count } open signs: note only
     }
 cabinet-paused = Paused by the rule
+cabinet-fuller = Another summary, made { $made }, holds more entries: read it too
+cabinet-fuller-open = A sign or a pause is open in that one
 cabinet-made = Made { $made }; shows { $first } to { $last }
 cabinet-practised = { $sessions ->
         [one] 1 session

@@ -325,6 +325,7 @@ compose-news-age = { $days ->
        *[other] It is { $days } days old.
     }
 compose-news-revision = When it was made, revision { $revision } was in use, which is not the one before this.
+compose-news-fuller = Another one, made { $made }, holds more entries. Read both before you finish this revision.
 compose-news-several = { $count } diaries use this plan. The newest summary of each is meant here, one after the other.
 compose-news-since = Whatever came after that is not known here. If it may matter, ask before you finish this revision.
 compose-news-none = No summary of this plan is here, so nothing is known here of how it went.

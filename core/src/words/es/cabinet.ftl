@@ -49,6 +49,8 @@ cabinet-open-note = { $count ->
        *[other] { $count } señales abiertas: solo anotadas
     }
 cabinet-paused = En pausa por la regla
+cabinet-fuller = Otro resumen, hecho el { $made }, contiene más entradas: lea también ese
+cabinet-fuller-open = En ese hay una señal o una pausa abierta
 cabinet-made = Hecho el { $made }; muestra del { $first } al { $last }
 cabinet-practised = { $sessions ->
         [one] 1 sesión

@@ -325,6 +325,7 @@ compose-news-age = { $days ->
        *[other] Tiene { $days } días.
     }
 compose-news-revision = Cuando se hizo se usaba la revisión { $revision }, que no es la anterior a esta.
+compose-news-fuller = Otro, hecho el { $made }, contiene más entradas. Lea los dos antes de terminar esta revisión.
 compose-news-several = { $count } diarios usan este plan. Aquí se habla del resumen más nuevo de cada uno, uno tras otro.
 compose-news-since = De lo que vino después no se sabe nada aquí. Si puede importar, pregunte antes de terminar esta revisión.
 compose-news-none = Aquí no hay ningún resumen de este plan, así que aquí no se sabe cómo ha ido.

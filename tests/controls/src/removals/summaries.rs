@@ -1,4 +1,4 @@
-//! Of what is handed over and read: H29 to H32, H34, H35.
+//! Of what is handed over and read: H29 to H32, H34, H35, H38, H42, H43, and of H23 which plan is active.
 
 use super::Removal;
 
@@ -287,6 +287,42 @@ pub(super) const ALL: &[Removal] = &[
             "h38_a_summary_of_a_restored_diary_says_so_and_two_that_went_apart_have_one_mark",
             "what_only_an_older_one_holds_is_said_before_anything_else",
         ],
+    },
+    Removal {
+        hazard: 38,
+        control: "another summary that holds more is found",
+        file: "core/src/summary/digest.rs",
+        from: "u64::from(self.entries) > u64::from(other.entries).saturating_add(damaged)",
+        to: "false",
+        tests: &[
+            "one_holds_more_than_another_only_where_nothing_explains_it",
+            "h38_a_fuller_summary_is_said_in_the_list_whatever_the_clock_said",
+            "h42_a_fuller_summary_is_said_beside_the_next_revision",
+        ],
+    },
+    Removal {
+        hazard: 38,
+        control: "what is open in the one that holds more stands first",
+        file: "core/src/screens/cabinet/people.rs",
+        from: "of(fuller).max(newest)",
+        to: "of(fuller).min(newest)",
+        tests: &["h38_a_fuller_summary_is_said_in_the_list_whatever_the_clock_said"],
+    },
+    Removal {
+        hazard: 42,
+        control: "another summary that holds more is said beside a revision",
+        file: "core/src/screens/cabinet/news.rs",
+        from: "fuller(&all, one)",
+        to: "fuller(&[], one)",
+        tests: &["h42_a_fuller_summary_is_said_beside_the_next_revision"],
+    },
+    Removal {
+        hazard: 23,
+        control: "which plan is active goes by the order of acceptance",
+        file: "core/src/summary/fhir/plan.rs",
+        from: "Ok(plans)",
+        to: "Ok({ let mut plans = plans; plans.sort_by_key(|plan| plan.at.millis()); plans })",
+        tests: &["the_plan_accepted_last_is_the_active_one_whatever_the_clock_said"],
     },
     Removal {
         hazard: 42,
