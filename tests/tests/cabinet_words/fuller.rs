@@ -4,7 +4,9 @@
 use chrono::TimeDelta;
 use frond_core::moment::Stamp;
 use frond_core::programme::values::Revision;
-use frond_core::screens::{PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, PlanNews};
+use frond_core::screens::{
+    OlderSummaries, PeopleAsked, PeopleOrder, PeopleScreen, PersonLine, PlanNews,
+};
 use frond_core::summary::{Digest, Selection, Summary};
 use frond_core::words::Words;
 use frond_tests::invented::Invented;
@@ -92,7 +94,11 @@ fn h42_a_fuller_summary_is_said_beside_the_next_revision() {
         let all = [&before, &whole];
         let today = later(&one.end, 1).day();
         let news = PlanNews::new(words, all.into_iter(), &plan, next, today);
-        json!({ "list": list(words, &all), "news": news.says })
+        let beside = |read: &Digest| {
+            OlderSummaries::new(words, read.summary, all.into_iter(), 1).unwrap().says
+        };
+        let (list, fuller, seems_newest) = (list(words, &all), beside(&whole), beside(&before));
+        json!({ "list": list, "news": news.says, "read": fuller, "seems newest": seems_newest })
     });
     let says = shown["en"]["news"].as_array().unwrap();
     assert!(says.iter().any(|line| line.as_str().unwrap().contains("holds more entries")));

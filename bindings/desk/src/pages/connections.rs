@@ -8,7 +8,7 @@ use std::convert::Infallible;
 use std::io;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use axum::Router;
 use axum::extract::Request;
@@ -23,6 +23,7 @@ use hyper_util::service::TowerToHyperService;
 use tokio::net::TcpListener;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 use tokio::task::{AbortHandle, JoinHandle};
+use tokio::time::Instant;
 
 /// The most connections at a time. Browsers open about six; the usual limit of open files is 1024.
 const MOST: usize = 256;

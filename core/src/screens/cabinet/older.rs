@@ -39,6 +39,9 @@ impl OlderSummaries {
         let newer = |one: &Digest| age(one) > age(own);
         if others.iter().any(|one| newer(one)) {
             says.push(words.text("cabinet-others-newer", &[]));
+            if others.iter().any(|one| newer(one) && own.holds_more_than(one)) {
+                says.push(words.text("cabinet-others-fuller", &[]));
+            }
         } else {
             // What the newest does not show any longer may stand in an older one.
             if let Some(first) =
@@ -48,7 +51,9 @@ impl OlderSummaries {
                     words.text("cabinet-others-before", &[("first", day(words, first).into())]),
                 );
             }
-            if others.iter().any(|one| one.entries > own.entries) {
+            // Where nothing explains it, [`super::WentApart`] says so, and more.
+            let explained = |one: &Digest| one.entries > own.entries && !one.holds_more_than(own);
+            if others.iter().any(|one| explained(one)) {
                 says.push(words.text("cabinet-others-more", &[]));
             }
         }

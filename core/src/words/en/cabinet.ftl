@@ -154,7 +154,7 @@ cabinet-apart = A summary made { $made } holds { $count ->
        *[other] { $count } entries of { $first } to { $last } that are not in this one
     }. Nothing was erased in between that would explain it.
 cabinet-apart-sign = A sign is noted there.
-cabinet-apart-ask = Perhaps two phones keep this diary, or it was put back from a copy. Ask which one is used, and read both before you change the plan.
+cabinet-apart-ask = Perhaps two phones keep this diary, it was put back from a copy, or the clock of the phone was wrong. Ask which one is used, and read both before you change the plan.
 cabinet-apart-read = Read the other one
 cabinet-others = Other summaries of this diary
 cabinet-others-says = { $count ->
@@ -162,8 +162,9 @@ cabinet-others-says = { $count ->
        *[other] { $count } other summaries came before or beside this one.
     }
 cabinet-others-newer = This is not the newest summary of the diary.
+cabinet-others-fuller = Yet it holds more entries than a newer one: the clock of the phone was wrong, or two phones keep this diary.
 cabinet-others-before = An older one shows days from { $first } on that this one does not show.
-cabinet-others-more = An older one holds more entries: something was erased or left out since.
+cabinet-others-more = An older one holds more entries: something was erased, left out or lost to damage since.
 cabinet-others-keys = { $count ->
         [one] One key was accepted for this diary.
        *[other] { $count } keys were accepted for this diary, one after the other.

@@ -154,7 +154,7 @@ cabinet-apart = Un resumen hecho el { $made } contiene { $count ->
        *[other] { $count } entradas del { $first } al { $last } que no están en este
     }. Entre los dos no se borró nada que lo explique.
 cabinet-apart-sign = Ahí hay anotada una señal.
-cabinet-apart-ask = Quizá dos teléfonos llevan este diario, o se restauró desde una copia. Pregunte cuál se usa y lea los dos antes de cambiar el plan.
+cabinet-apart-ask = Quizá dos teléfonos llevan este diario, se restauró desde una copia o el reloj del teléfono estaba mal. Pregunte cuál se usa y lea los dos antes de cambiar el plan.
 cabinet-apart-read = Leer el otro
 cabinet-others = Otros resúmenes de este diario
 cabinet-others-says = { $count ->
@@ -162,8 +162,9 @@ cabinet-others-says = { $count ->
        *[other] { $count } resúmenes más llegaron antes que este o junto a él.
     }
 cabinet-others-newer = Este no es el resumen más nuevo del diario.
+cabinet-others-fuller = Sin embargo, contiene más entradas que uno más nuevo: el reloj del teléfono estaba mal o dos teléfonos llevan este diario.
 cabinet-others-before = Uno más antiguo muestra días desde el { $first } que este no muestra.
-cabinet-others-more = Uno más antiguo contiene más entradas: desde entonces algo se borró o se dejó fuera.
+cabinet-others-more = Uno más antiguo contiene más entradas: desde entonces algo se borró, se dejó fuera o se perdió por un daño.
 cabinet-others-keys = { $count ->
         [one] Se aceptó una clave para este diario.
        *[other] Se aceptaron { $count } claves para este diario, una tras otra.

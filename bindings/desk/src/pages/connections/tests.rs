@@ -1,7 +1,9 @@
 //! Who gives way to a newcomer. The times are given, so nothing here depends on how fast a machine is.
 
 use std::future::pending;
-use std::time::{Duration, Instant};
+use std::time::Duration;
+
+use tokio::time::Instant;
 
 use super::{BEGIN_WITHIN, Held, Listed};
 
