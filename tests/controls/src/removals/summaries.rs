@@ -241,8 +241,8 @@ pub(super) const ALL: &[Removal] = &[
         hazard: 35,
         control: "an older one never stands in the place of the newest",
         file: "core/src/screens/cabinet/people.rs",
-        from: "(one.made.millis(), one.summary) > (than.made.millis(), than.summary)",
-        to: "(one.made.millis(), one.summary) < (than.made.millis(), than.summary)",
+        from: "all.iter().copied().max_by_key(|one| age(one))",
+        to: "all.iter().copied().min_by_key(|one| age(one))",
         tests: &["several_summaries_of_a_diary_are_one_person_read_by_the_newest"],
     },
     Removal {

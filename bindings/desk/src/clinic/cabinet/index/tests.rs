@@ -54,6 +54,25 @@ fn what_was_settled_is_there_at_the_next_opening() {
 }
 
 #[test]
+fn a_database_that_is_let_go_of_a_moment_later_is_waited_for() {
+    let room = tempfile::tempdir().unwrap();
+    let kind = IndexKind::Sled;
+    let mut index = kind.open(room.path()).unwrap();
+    index.put(name(1), b"kept").unwrap();
+    index.settle().unwrap();
+    drop(index);
+    let held = fs::File::open(kind.place(room.path()).join("db")).unwrap();
+    held.lock().unwrap();
+    let holding = std::thread::spawn(move || {
+        std::thread::sleep(std::time::Duration::from_millis(300));
+        drop(held);
+    });
+    let index = kind.open(room.path()).unwrap();
+    assert_eq!(sorted(&*index), [(name(1), b"kept".to_vec())]);
+    holding.join().unwrap();
+}
+
+#[test]
 fn an_empty_value_and_a_large_one_are_kept() {
     on_each(|kind, room| {
         let mut index = kind.open(room).unwrap();
