@@ -86,6 +86,17 @@ fn h38_a_fuller_summary_is_said_in_the_list_whatever_the_clock_said() {
 }
 
 #[test]
+fn h35_a_diary_stands_in_the_list_by_its_newest_summary() {
+    let one = Invented::new(8, 21);
+    let (newest, earlier) = (digest(&one), Digest::of(&received(&one.earlier(15), &one)));
+    for all in [[&newest, &earlier], [&earlier, &newest]] {
+        let people = list(&Words::for_language("en"), &all);
+        let read: Vec<_> = people.iter().map(|line| line.newest).collect();
+        assert_eq!(read, [newest.summary], "one line, and the newest is read");
+    }
+}
+
+#[test]
 fn h42_a_fuller_summary_is_said_beside_the_next_revision() {
     let (one, whole, before) = clock_ahead();
     let (plan, used) = whole.programme.clone().unwrap();

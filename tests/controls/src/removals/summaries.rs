@@ -243,7 +243,7 @@ pub(super) const ALL: &[Removal] = &[
         file: "core/src/screens/cabinet/people.rs",
         from: "all.iter().copied().max_by_key(|one| age(one))",
         to: "all.iter().copied().min_by_key(|one| age(one))",
-        tests: &["several_summaries_of_a_diary_are_one_person_read_by_the_newest"],
+        tests: &["h35_a_diary_stands_in_the_list_by_its_newest_summary"],
     },
     Removal {
         hazard: 35,
